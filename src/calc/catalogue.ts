@@ -1,0 +1,119 @@
+import { offcutRecord, tubesNeededRecord } from './cutting/cut.ts';
+import { boltLengthRecord } from './fasteners/bolt-length.ts';
+import {
+  oneFootBoltShareRecord,
+  oneFootBoltShearRecord,
+  oneFootBoltTensionRecord,
+  twoFootBoltShareRecord,
+  twoFootBoltShearRecord,
+  twoFootBoltTensionRecord,
+} from './fasteners/foot-bolts.ts';
+import {
+  lowerBoltShareRecord,
+  lowerBoltShearRecord,
+  lowerBoltTensionRecord,
+} from './fasteners/lower-bolts.ts';
+import { packingFactorRecord } from './fasteners/packing-factor.ts';
+import { plateReachRecord, plateShareRecord, skinShareRecord } from './fasteners/plate.ts';
+import { shimBoltBendingRecord } from './fasteners/shim-bolt-bending.ts';
+import { heldForceRecord } from './loads/held-force.ts';
+import {
+  bottomBearingForceRecord,
+  lowerReactionRecord,
+  topBearingForceRecord,
+  upperReactionRecord,
+} from './loads/reactions.ts';
+import { waterForceRecord } from './loads/water-force.ts';
+import { roomAboveRecord, roomBelowRecord, roomBetweenRecord } from './limits/room.ts';
+import type { LibraryFunction } from './record.ts';
+import { rudderGapRecord } from './rudders/gap.ts';
+import { rudderGapSwungRecord } from './rudders/gap-swung.ts';
+import { rudderGapTurnedRecord } from './rudders/gap-turned.ts';
+import { immersionRecord } from './rudders/immersion.ts';
+import { shaftBesideRudderRecord, shaftGapRecord } from './rudders/shaft-gap.ts';
+import { rudderGapVerticalRecord, ruddersShareHeightRecord } from './rudders/shared-height.ts';
+import { roundBendingShareRecord, tubeBendingShareRecord } from './section/bending-share.ts';
+import { columnStrengthRecord } from './section/column.ts';
+import { alongShaftRecord } from './shaft/along-shaft.ts';
+import { axisXRecord } from './shaft/axis-x.ts';
+import { faceGapRecord } from './shaft/face-gap.ts';
+import { lowestHoleRecord } from './shaft/lowest-hole.ts';
+import { standoffRecord } from './shaft/standoff.ts';
+import { uprightRecord } from './shaft/upright.ts';
+import { wedgeMiddleRecord } from './shaft/wedge-middle.ts';
+import { armsMeetRecord, strutSpreadRecord } from './struts/arms.ts';
+import { oneStrutLiftRecord, twoStrutLiftRecord } from './struts/clamp-lift.ts';
+import { footPinXRecord, footPinYRecord, footPinZRecord } from './struts/foot-pin.ts';
+import { pinToPinRecord } from './struts/pin-to-pin.ts';
+import { strutRiseRecord } from './struts/rise.ts';
+import { oneStrutShareRecord, twoStrutShareRecord } from './struts/share.ts';
+import { edgeDistanceRecord } from './transom/edge-distance.ts';
+import { faceSlopeRecord } from './transom/face-slope.ts';
+import { faceXRecord } from './transom/face-x.ts';
+import { flangeYawRecord } from './transom/flange-yaw.ts';
+
+/** Every library function, in the order of the work. */
+export const catalogue: readonly LibraryFunction[] = [
+  edgeDistanceRecord,
+  faceSlopeRecord,
+  faceXRecord,
+  flangeYawRecord,
+  alongShaftRecord,
+  axisXRecord,
+  faceGapRecord,
+  lowestHoleRecord,
+  standoffRecord,
+  uprightRecord,
+  wedgeMiddleRecord,
+  rudderGapSwungRecord,
+  rudderGapTurnedRecord,
+  rudderGapRecord,
+  immersionRecord,
+  shaftBesideRudderRecord,
+  shaftGapRecord,
+  ruddersShareHeightRecord,
+  rudderGapVerticalRecord,
+  strutSpreadRecord,
+  armsMeetRecord,
+  twoStrutLiftRecord,
+  oneStrutLiftRecord,
+  footPinXRecord,
+  footPinYRecord,
+  footPinZRecord,
+  pinToPinRecord,
+  strutRiseRecord,
+  twoStrutShareRecord,
+  oneStrutShareRecord,
+  tubesNeededRecord,
+  offcutRecord,
+  roundBendingShareRecord,
+  tubeBendingShareRecord,
+  columnStrengthRecord,
+  heldForceRecord,
+  lowerReactionRecord,
+  upperReactionRecord,
+  bottomBearingForceRecord,
+  topBearingForceRecord,
+  waterForceRecord,
+  boltLengthRecord,
+  twoFootBoltTensionRecord,
+  twoFootBoltShearRecord,
+  twoFootBoltShareRecord,
+  oneFootBoltTensionRecord,
+  oneFootBoltShearRecord,
+  oneFootBoltShareRecord,
+  lowerBoltTensionRecord,
+  lowerBoltShearRecord,
+  lowerBoltShareRecord,
+  packingFactorRecord,
+  plateReachRecord,
+  plateShareRecord,
+  skinShareRecord,
+  shimBoltBendingRecord,
+  roomAboveRecord,
+  roomBelowRecord,
+  roomBetweenRecord,
+];
+
+export const functionNamed = (id: string): LibraryFunction | undefined =>
+  catalogue.find((it) => it.id === id);

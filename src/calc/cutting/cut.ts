@@ -1,0 +1,118 @@
+import { type Answer, NoAnswer } from '../answer.ts';
+import { type Argument, record } from '../record.ts';
+
+/** What cutting pieces from the fewest tubes comes to: pieces by tube, and what is left of each, mm. */
+export interface CutPlan {
+  readonly tubes: readonly (readonly number[])[];
+  readonly left: readonly number[];
+}
+
+/** What is left of a tube after its pieces: each takes a kerf, unless it ends the tube within one kerf. */
+function leftOver(pieces: readonly number[], supply: number, kerf: number): number {
+  const rest = supply - pieces.reduce((sum, piece) => sum + piece, 0) - (pieces.length - 1) * kerf;
+  return Math.max(0, rest - kerf);
+}
+
+const fits = (pieces: readonly number[], supply: number, kerf: number): boolean =>
+  pieces.reduce((sum, piece) => sum + piece, 0) + (pieces.length - 1) * kerf <= supply;
+
+/**
+ * The cutting plan with the fewest tubes, and among those the one with the longest piece left. Exact: depth first over
+ * every placing, longest piece first, cut off when the tubes in use cannot beat the best plan so far. Meant for the
+ * handful of pieces a mount needs. A piece that is not above 0 or longer than the supply has no plan.
+ */
+export function cutFromTubes(pieces: readonly number[], supply: number, kerf: number): CutPlan | NoAnswer {
+  for (const piece of pieces) {
+    if (!(piece > 0))
+      return new NoAnswer(`A strut comes to ${piece.toFixed(1)} mm long, so there is nothing to cut.`);
+    if (piece > supply) {
+      return new NoAnswer(
+        `A strut of ${piece.toFixed(1)} mm is longer than the tubes supplied, ${supply} mm.`,
+      );
+    }
+  }
+  const sorted = [...pieces].sort((a, b) => b - a);
+  const lengths = sorted.reduce((sum, piece) => sum + piece, 0);
+  const least = Math.ceil((lengths + kerf * sorted.length) / (supply + kerf) - 1e-9);
+  let best: number[][] | undefined;
+  let bestLeft = -1;
+  const tubes: number[][] = [];
+
+  const place = (i: number): void => {
+    if (best !== undefined && tubes.length > best.length) return;
+    const piece = sorted[i];
+    if (piece === undefined) {
+      const left = Math.max(0, ...tubes.map((tube) => leftOver(tube, supply, kerf)));
+      if (best === undefined || tubes.length < best.length || left > bestLeft) {
+        best = tubes.map((tube) => [...tube]);
+        bestLeft = left;
+      }
+      return;
+    }
+    const tried = new Set<number>();
+    for (const tube of tubes) {
+      const used = tube.reduce((sum, it) => sum + it + kerf, 0);
+      if (tried.has(used) || !fits([...tube, piece], supply, kerf)) continue;
+      tried.add(used);
+      tube.push(piece);
+      place(i + 1);
+      tube.pop();
+    }
+    const mayOpen = best === undefined || tubes.length + 1 <= Math.max(best.length, least);
+    if (mayOpen) {
+      tubes.push([piece]);
+      place(i + 1);
+      tubes.pop();
+    }
+  };
+  place(0);
+  const found: readonly number[][] = best ?? [];
+  return { tubes: found, left: found.map((tube) => leftOver(tube, supply, kerf)) };
+}
+
+const cutArguments: readonly Argument[] = [
+  { name: 'supply', unit: 'mm', meaning: 'The length of a tube supplied', above: 0 },
+  { name: 'kerf', unit: 'mm', meaning: "The saw's cut", least: 0 },
+  { name: 'first', unit: 'mm', meaning: 'The first strut' },
+  { name: 'second', unit: 'mm', meaning: 'The second strut, 0 when there is none', default: 0 },
+];
+
+const piecesOf = (first: number, second?: number): number[] =>
+  second === undefined ? [first] : [first, second];
+
+export function tubesNeeded(supply: number, kerf: number, first: number, second?: number): Answer {
+  const plan = cutFromTubes(piecesOf(first, second), supply, kerf);
+  return plan instanceof NoAnswer ? plan : plan.tubes.length;
+}
+
+export function offcut(supply: number, kerf: number, first: number, second?: number): Answer {
+  const plan = cutFromTubes(piecesOf(first, second), supply, kerf);
+  return plan instanceof NoAnswer ? plan : Math.max(0, ...plan.left);
+}
+
+export const tubesNeededRecord = record({
+  id: 'TUBES_NEEDED',
+  title: 'Fewest supplied tubes for the struts',
+  arguments: cutArguments,
+  unit: '–',
+  formula: 'the fewest tubes, a kerf after each piece unless it ends the tube within one kerf',
+  source: 'exact search over every placing',
+  example: { given: [800, 2, 399, 399], answer: 1, tolerance: 0, source: 'by hand: 399 + 2 + 399 = 800' },
+  run: tubesNeeded,
+});
+
+export const offcutRecord = record({
+  id: 'STRUT_OFFCUT',
+  title: 'Longest piece left of the tubes used',
+  arguments: cutArguments,
+  unit: 'mm',
+  formula: 'the longest rest of the tubes used, less a kerf',
+  source: 'exact search over every placing',
+  example: {
+    given: [800, 2, 300, 300],
+    answer: 196,
+    tolerance: 1e-9,
+    source: 'by hand: 800 − 300 − 2 − 300 − 2',
+  },
+  run: offcut,
+});

@@ -1,0 +1,27 @@
+import { cos, sin } from '../angle.ts';
+import { record } from '../record.ts';
+
+/** Height of the lowest hole above the water with the boat heeled, mm. */
+export const lowestHole = (lowerBracket: number, heel: number, offset: number, spacing: number): number =>
+  lowerBracket * cos(heel) - (Math.abs(offset) + 0.5 * spacing) * sin(heel);
+
+export const lowestHoleRecord = record({
+  id: 'LOWEST_HOLE',
+  title: 'Lowest hole above the heeled waterline',
+  arguments: [
+    { name: 'lower_bracket_height', unit: 'mm', meaning: "The lower bracket's height" },
+    { name: 'heel', unit: 'deg', meaning: 'The angle of heel' },
+    { name: 'offset', unit: 'mm', meaning: "The shaft's distance from the centreline" },
+    { name: 'bolt_spacing', unit: 'mm', meaning: 'The distance between the lower bolts' },
+  ],
+  unit: 'mm',
+  formula: 'height times cos(heel), less the outer hole’s distance from the centreline times sin(heel)',
+  source: 'rotation in the athwartships plane',
+  example: {
+    given: [200, 30, 30, 140],
+    answer: 123.2050807568877,
+    tolerance: 1e-9,
+    source: '200·√3/2 − 100·½',
+  },
+  run: lowestHole,
+});

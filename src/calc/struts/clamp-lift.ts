@@ -1,0 +1,52 @@
+import { sin } from '../angle.ts';
+import { type Answer, NoAnswer } from '../answer.ts';
+import { caseArguments, worstCase } from '../loads/cases.ts';
+import { type Argument, record } from '../record.ts';
+import { type PairPins, pairForces, pairPinArguments } from './pair-forces.ts';
+
+const reaction: Argument = { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' };
+
+/** Worst vertical force that two sloping struts leave on the clamp, N. */
+export function twoStrutLift(
+  upperReaction: number,
+  dragRatio: number,
+  swing: number,
+  ...pins: PairPins
+): Answer {
+  const forces = pairForces(upperReaction, dragRatio, swing, pins);
+  if (forces instanceof NoAnswer) return forces;
+  const up = forces.port.along.z;
+  const upStarboard = forces.starboard.along.z;
+  return Math.max(...forces.cases.map((it) => Math.abs(it.port * up + it.starboard * upStarboard)));
+}
+
+/** Worst vertical force that a single sloping strut leaves on the clamp, N. */
+export const oneStrutLift = (upperReaction: number, dragRatio: number, swing: number, rise: number): number =>
+  worstCase(dragRatio, swing, ({ foreAft }) => upperReaction * foreAft) * sin(rise);
+
+export const twoStrutLiftRecord = record({
+  id: 'TWO_STRUT_LIFT',
+  title: 'Vertical force two sloping struts leave on the clamp',
+  arguments: [reaction, ...caseArguments, ...pairPinArguments],
+  unit: 'N',
+  formula: 'sum of the struts’ vertical parts; the worst of every case and sign',
+  source: 'statics',
+  example: {
+    given: [1000, 1, 0, 400, -300, 300, 300, 0, -600, 0, 0, 600, 0],
+    answer: 750,
+    tolerance: 1e-9,
+    source: 'by hand: fore and aft 1000 N on struts that rise 300 over 400 aft',
+  },
+  run: twoStrutLift,
+});
+
+export const oneStrutLiftRecord = record({
+  id: 'ONE_STRUT_LIFT',
+  title: 'Vertical force a sloping strut leaves on the clamp',
+  arguments: [reaction, ...caseArguments, { name: 'rise', unit: 'deg', meaning: "The strut's slope" }],
+  unit: 'N',
+  formula: 'worst fore-and-aft force times the sine of the slope',
+  source: 'statics',
+  example: { given: [1000, 0.2, 30, 30], answer: 250, tolerance: 1e-9, source: 'by hand: 1000 × ½ × ½' },
+  run: oneStrutLift,
+});

@@ -1,0 +1,77 @@
+import { tan } from '../angle.ts';
+import { type Answer, NoAnswer } from '../answer.ts';
+import { type Argument, record } from '../record.ts';
+import { faceX } from '../transom/face-x.ts';
+import { type Profile, profileArgument, profileSlope } from '../transom/profile.ts';
+import type { Vector } from '../vector.ts';
+
+/** The face's outward normal at (y, z), length 1. */
+export function faceNormal(
+  y: number,
+  z: number,
+  rake: number,
+  radius: number,
+  profile: Profile = [],
+): Vector {
+  const turn = radius === 0 ? 0 : y / Math.sqrt(radius * radius - y * y);
+  const slope = profile.length < 2 ? tan(rake) : profileSlope(z, rake, profile);
+  const size = Math.sqrt(1 + turn * turn + slope * slope);
+  return { x: 1 / size, y: turn / size, z: -slope / size };
+}
+
+/** The foot's hinge pin: `standoff` mm off the face at (y, z), square to it. */
+export function footPin(
+  y: number,
+  z: number,
+  standoff: number,
+  rake: number,
+  radius: number,
+  profile: Profile = [],
+): Vector | NoAnswer {
+  const face = faceX(y, z, rake, radius, profile);
+  if (typeof face !== 'number') return face;
+  const normal = faceNormal(y, z, rake, radius, profile);
+  return { x: face + standoff * normal.x, y: y + standoff * normal.y, z: z + standoff * normal.z };
+}
+
+const part =
+  (axis: keyof Vector) =>
+  (y: number, z: number, standoff: number, rake: number, radius: number, profile: Profile = []): Answer => {
+    const pin = footPin(y, z, standoff, rake, radius, profile);
+    return pin instanceof NoAnswer ? pin : pin[axis];
+  };
+
+const footArguments: readonly Argument[] = [
+  { name: 'y', unit: 'mm', meaning: "The foot's distance from the centreline" },
+  { name: 'z', unit: 'mm', meaning: "The foot's height" },
+  { name: 'standoff', unit: 'mm', meaning: 'The distance from the face to the hinge pin', least: 0 },
+  { name: 'rake', unit: 'deg', meaning: "The transom's rake" },
+  { name: 'camber_radius', unit: 'mm', meaning: "The transom's camber radius", least: 0 },
+  profileArgument,
+];
+
+const pinRecord = (id: string, title: string, axis: keyof Vector, answer: number) =>
+  record({
+    id,
+    title,
+    arguments: footArguments,
+    unit: 'mm',
+    formula: `the face at the foot plus the standoff along the face's normal, its ${axis}`,
+    source: 'plane geometry: the normal of a surface is its gradient',
+    example: {
+      given: [100, 500, 50, 45, 0],
+      answer,
+      tolerance: 1e-9,
+      source: 'by hand: the normal of a 45° face is (1, 0, −1)/√2',
+    },
+    run: part(axis),
+  });
+
+export const footPinXRecord = pinRecord(
+  'FOOT_PIN_X',
+  "The foot pin's distance aft",
+  'x',
+  500 + 50 / Math.SQRT2,
+);
+export const footPinYRecord = pinRecord('FOOT_PIN_Y', "The foot pin's distance to starboard", 'y', 100);
+export const footPinZRecord = pinRecord('FOOT_PIN_Z', "The foot pin's height", 'z', 500 - 50 / Math.SQRT2);

@@ -1,0 +1,102 @@
+import { type Answer, NoAnswer } from '../answer.ts';
+import { caseArguments, worstCase } from '../loads/cases.ts';
+import { type Argument, record } from '../record.ts';
+import { columnStrength } from '../section/column.ts';
+import { tubeSection } from '../section/tube.ts';
+import { type PairPins, pairForces, pairPinArguments } from './pair-forces.ts';
+
+const reaction: Argument = { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' };
+
+const tubeArguments: readonly Argument[] = [
+  { name: 'od', unit: 'mm', meaning: "The strut's outside diameter", above: 0 },
+  { name: 'wall', unit: 'mm', meaning: "The strut's wall", above: 0 },
+  { name: 'yield', unit: 'MPa', meaning: "The strut's yield strength", above: 0 },
+  { name: 'modulus', unit: 'MPa', meaning: "The strut's elastic modulus", above: 0 },
+  { name: 'safety', unit: '–', meaning: 'The factor on yield and buckling', above: 0 },
+];
+
+type TubeGiven = readonly [od: number, wall: number, yieldStress: number, modulus: number, safety: number];
+
+/** Share of what the harder-worked of two struts bears, pulled or pushed, worst of every case and sign. */
+export function twoStrutShare(
+  upperReaction: number,
+  dragRatio: number,
+  swing: number,
+  ...given: [...TubeGiven, ...PairPins]
+): Answer {
+  const [od, wall, yieldStress, modulus, safety, ...pins] = given;
+  const forces = pairForces(upperReaction, dragRatio, swing, pins);
+  if (forces instanceof NoAnswer) return forces;
+  const pulled = (tubeSection(od, wall).area * yieldStress) / safety;
+  const pushed = {
+    port: columnStrength(forces.port.length, od, wall, yieldStress, modulus) / safety,
+    starboard: columnStrength(forces.starboard.length, od, wall, yieldStress, modulus) / safety,
+  };
+  let worst = 0;
+  for (const it of forces.cases) {
+    worst = Math.max(
+      worst,
+      it.port > 0 ? it.port / pulled : -it.port / pushed.port,
+      it.starboard > 0 ? it.starboard / pulled : -it.starboard / pushed.starboard,
+    );
+  }
+  return worst;
+}
+
+/** Share of what a single strut with rigid hinges bears: bending sideways plus compression fore and aft. */
+export function oneStrutShare(
+  upperReaction: number,
+  dragRatio: number,
+  swing: number,
+  ...given: [...TubeGiven, pinToPin: number, pinForward: number]
+): Answer {
+  const [od, wall, yieldStress, modulus, safety, pinToPin, pinForward] = given;
+  const bends = (tubeSection(od, wall).modulus * yieldStress) / safety;
+  const pushed = columnStrength(pinToPin, od, wall, yieldStress, modulus) / safety;
+  return worstCase(
+    dragRatio,
+    swing,
+    ({ sideways, foreAft }) =>
+      (upperReaction * sideways * (pinToPin + pinForward)) / bends + (upperReaction * foreAft) / pushed,
+  );
+}
+
+export const twoStrutShareRecord = record({
+  id: 'TWO_STRUT_SHARE',
+  title: 'Share of what the two struts bear',
+  arguments: [reaction, ...caseArguments, ...tubeArguments, ...pairPinArguments],
+  unit: '–',
+  formula:
+    'the axial forces that balance the clamp’s reaction; pull against area × yield, push against AISC 360 E3, each over the factor; the worst',
+  source: 'statics; AISC 360-16/-22, section E3',
+  example: {
+    given: [1000, 0, 0, 33.7, 2, 205, 193000, 1, 0, 0, 0, 0, -480, -640, 0, -480, 640, 0],
+    answer: 625 / 32487.37,
+    tolerance: 1e-7,
+    source: 'by hand: 1000 N across two 3-4-5 struts of 800 mm is 625 N each; column 32 487.37 N',
+  },
+  run: twoStrutShare,
+});
+
+export const oneStrutShareRecord = record({
+  id: 'ONE_STRUT_SHARE',
+  title: 'Share of what a single strut bears',
+  arguments: [
+    reaction,
+    ...caseArguments,
+    ...tubeArguments,
+    { name: 'pin_to_pin', unit: 'mm', meaning: "The strut's length from pin to pin", least: 0 },
+    { name: 'pin_forward', unit: 'mm', meaning: 'The clamp pin ahead of the shaft axis' },
+  ],
+  unit: '–',
+  formula:
+    'sideways force × (length + pin forward) in bending against yield, plus fore-and-aft force against AISC 360 E3, each over the factor; the worse case',
+  source: 'statics; AISC 360-16/-22, section E3',
+  example: {
+    given: [1000, 0, 0, 60.3, 3.91, 98.0853, 200000, 1, 860, 40],
+    answer: 1,
+    tolerance: 1e-6,
+    source: 'tube 60.3 × 3.91 under 900 N·m: 98.0853 MPa, closed formula',
+  },
+  run: oneStrutShare,
+});

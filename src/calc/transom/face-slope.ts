@@ -1,0 +1,22 @@
+import { degrees } from '../angle.ts';
+import { record } from '../record.ts';
+import { type Profile, profileArgument, profileSlope } from './profile.ts';
+
+/** Slope of the face from vertical at height z, degrees: the rake, or the measured profile's own slope there. */
+export const faceSlope = (z: number, rake: number, profile: Profile = []): number =>
+  profile.length < 2 ? rake : degrees(Math.atan(profileSlope(z, rake, profile)));
+
+export const faceSlopeRecord = record({
+  id: 'TRANSOM_FACE_SLOPE',
+  title: 'Slope of the transom at a height',
+  arguments: [
+    { name: 'z', unit: 'mm', meaning: 'The height above the waterline' },
+    { name: 'rake', unit: 'deg', meaning: "The transom's rake" },
+    profileArgument,
+  ],
+  unit: 'deg',
+  formula: 'the rake of a straight face, or the slope of the measured profile at that height',
+  source: 'plane geometry',
+  example: { given: [250, -10], answer: -10, tolerance: 0, source: 'a straight face has one slope' },
+  run: faceSlope,
+});

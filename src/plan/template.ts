@@ -1,0 +1,87 @@
+import * as z from 'zod/mini';
+
+/** Pages of the workbook, in the order of the work. */
+export const PAGES = ['Boat', 'Gear', 'Mount', 'Checks', 'Loads', 'Parts'] as const;
+export type Page = (typeof PAGES)[number];
+
+const name = z.string().check(z.regex(/^[a-z][a-z0-9_]*$/), z.maxLength(64));
+
+const inputSchema = z.strictObject({
+  kind: z.enum(['input', 'choice']),
+  name,
+  label: z.string().check(z.maxLength(60)),
+  short: z.string().check(z.maxLength(24)),
+  help: z.string().check(z.minLength(10)),
+  type: z.enum(['number', 'whole', 'flag', 'word']),
+  words: z.optional(z.array(z.string())),
+  unit: z.string(),
+  value: z.union([z.number(), z.boolean(), z.string()]),
+  off_by: z.number().check(z.nonnegative()),
+  min: z.optional(z.number()),
+  max: z.optional(z.number()),
+  above: z.optional(z.number()),
+  only: z.optional(z.array(z.number())),
+  usual: z.optional(z.tuple([z.number(), z.number()])),
+  step: z.optional(z.number().check(z.positive())),
+  step_in: z.optional(z.number().check(z.positive())),
+  where: z.enum(['reading', 'manual', 'assumed', 'choice']),
+  tool: z.optional(z.string()),
+  source: z.optional(z.string()),
+  first: z.optional(z.boolean()),
+  picture: z.optional(z.string()),
+});
+
+const resultSchema = z.strictObject({
+  kind: z.literal('result'),
+  name,
+  label: z.string().check(z.maxLength(60)),
+  short: z.string().check(z.maxLength(24)),
+  help: z.string().check(z.minLength(10)),
+  unit: z.string(),
+  flag: z.optional(z.boolean()),
+  formula: z.string().check(z.startsWith('=')),
+});
+
+const boundSchema = z.union([z.number(), name, z.strictObject({ minus: name })]);
+
+const limitSchema = z.strictObject({
+  kind: z.literal('limit'),
+  name,
+  result: name,
+  low: z.optional(boundSchema),
+  high: z.optional(boundSchema),
+  near: z.number().check(z.nonnegative()),
+  applies: z.optional(z.union([name, z.strictObject({ not: name })])),
+  graded: z.optional(z.boolean()),
+  must_exist: z.optional(z.boolean()),
+  low_is_past: z.optional(z.boolean()),
+  source: z.enum([
+    "gear's manual",
+    'published source',
+    "owner's choice",
+    'common practice, no source',
+    'assumed',
+    'geometry',
+  ]),
+  says: z.string(),
+  past: z.optional(z.string()),
+});
+
+export const pageSchema = z.strictObject({
+  page: z.enum(PAGES),
+  sections: z.array(
+    z.strictObject({
+      title: z.string(),
+      lead: z.string(),
+      cells: z.array(z.discriminatedUnion('kind', [inputSchema, resultSchema])),
+    }),
+  ),
+});
+
+export const limitsSchema = z.strictObject({ limits: z.array(limitSchema) });
+
+export type InputCell = z.infer<typeof inputSchema>;
+export type ResultCell = z.infer<typeof resultSchema>;
+export type Bound = z.infer<typeof boundSchema>;
+export type LimitCell = z.infer<typeof limitSchema>;
+export type PageTemplate = z.infer<typeof pageSchema>;

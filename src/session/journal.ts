@@ -1,0 +1,39 @@
+import type { Plan } from '../plan/plan.ts';
+
+/** One edit: what it did, in words, and the plan before and after. Plans share what an edit left alone. */
+export interface Step {
+  readonly label: string;
+  readonly before: Plan;
+  readonly after: Plan;
+  /** Steps of one gesture, such as a drag of a slider, count as one. */
+  readonly gesture?: string | undefined;
+}
+
+/** Deepest undo. */
+const DEEPEST = 500;
+
+/** What was done and can be undone; what was undone and can be done again. Never changed in place. */
+export interface Journal {
+  readonly done: readonly Step[];
+  readonly undone: readonly Step[];
+}
+
+export const emptyJournal: Journal = { done: [], undone: [] };
+
+export function withStep({ done }: Journal, step: Step): Journal {
+  const last = done.at(-1);
+  if (last !== undefined && step.gesture !== undefined && last.gesture === step.gesture) {
+    return { done: [...done.slice(0, -1), { ...step, before: last.before }], undone: [] };
+  }
+  return { done: [...done.slice(-DEEPEST + 1), step], undone: [] };
+}
+
+export function undoStep({ done, undone }: Journal): { step: Step; journal: Journal } | undefined {
+  const step = done.at(-1);
+  return step && { step, journal: { done: done.slice(0, -1), undone: [...undone, step] } };
+}
+
+export function redoStep({ done, undone }: Journal): { step: Step; journal: Journal } | undefined {
+  const step = undone.at(-1);
+  return step && { step, journal: { done: [...done, step], undone: undone.slice(0, -1) } };
+}

@@ -1,0 +1,244 @@
+import type { LeastRoom } from '../calc/limits/judge.ts';
+import { inputNamed } from '../plan/book.ts';
+import { type Edited, setReading } from '../plan/edit.ts';
+import { type Plan, type Reading, readingOf, type Value } from '../plan/plan.ts';
+import type { Answer } from '../workbook/engine.ts';
+import { clashWith, type Entered, enterText, enterValue } from '../workbook/enter.ts';
+import type { Judgement, LimitAnswer } from '../workbook/judged.ts';
+import type { Workbook } from '../workbook/workbook.ts';
+import { emptyJournal, type Journal, redoStep, undoStep, withStep } from './journal.ts';
+
+/** A text that was refused: kept as typed, with the reason, until it is mended or dropped. */
+export interface Draft {
+  readonly typed: string;
+  readonly why: string;
+}
+
+export type Done = { readonly ok: true } | { readonly ok: false; readonly why: string };
+
+const DONE: Done = { ok: true };
+
+const NO_JUDGEMENT: Judgement = { limits: [], leastRoom: undefined, unanswered: 0 };
+
+const sameLimit = (a: LimitAnswer | undefined, b: LimitAnswer): boolean =>
+  a !== undefined &&
+  a.value === b.value &&
+  a.low === b.low &&
+  a.high === b.high &&
+  a.why === b.why &&
+  a.verdict.state === b.verdict.state;
+
+/**
+ * One open plan: what it holds, what the workbook answers, what can be undone. Every change is a new plan put through
+ * `#apply`; listeners hear once per change. The workbook may arrive after the first paint; until then answers are
+ * missing, and nothing that was typed is lost.
+ */
+export class Session {
+  #plan: Plan;
+  #journal: Journal = emptyJournal;
+  #workbook: Workbook | undefined;
+  #answers = new Map<string, Answer>();
+  #judgement: Judgement = NO_JUDGEMENT;
+  #changed: ReadonlySet<string> = new Set();
+  #drafts: ReadonlyMap<string, Draft> = new Map();
+  readonly #listeners = new Set<() => void>();
+
+  constructor(plan: Plan) {
+    this.#plan = plan;
+  }
+
+  /** Hands over the workbook once the engine has loaded. */
+  attach(workbook: Workbook): void {
+    this.#workbook = workbook;
+    workbook.show(this.#plan, this.#plan.active);
+    this.#readAll();
+    this.#tell();
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  get plan(): Plan {
+    return this.#plan;
+  }
+
+  /** Whether the engine has answered. */
+  get ready(): boolean {
+    return this.#workbook !== undefined;
+  }
+
+  /** The answer of any cell; the same object until it changes. */
+  answer(name: string): Answer | undefined {
+    return this.#answers.get(name);
+  }
+
+  /** The value of any cell; an input's own reading while the engine is loading. */
+  value(name: string): Value {
+    const answer = this.#answers.get(name);
+    return answer === undefined ? (readingOf(this.#plan, name)?.value ?? null) : answer.value;
+  }
+
+  reading(name: string): Reading | undefined {
+    return readingOf(this.#plan, name);
+  }
+
+  /** Every limit, in the workbook's order; an entry is the same object until it changes. */
+  get judgement(): Judgement {
+    return this.#judgement;
+  }
+
+  get leastRoom(): LeastRoom | undefined {
+    return this.#judgement.leastRoom;
+  }
+
+  /** Names whose answers the last edit changed. */
+  get changed(): ReadonlySet<string> {
+    return this.#changed;
+  }
+
+  draft(name: string): Draft | undefined {
+    return this.#drafts.get(name);
+  }
+
+  get workbook(): Workbook | undefined {
+    return this.#workbook;
+  }
+
+  /** What undo would take back, in words; undefined when there is nothing. */
+  get undoes(): string | undefined {
+    return this.#journal.done.at(-1)?.label;
+  }
+
+  get redoes(): string | undefined {
+    return this.#journal.undone.at(-1)?.label;
+  }
+
+  /** Puts in what a person typed. A refusal keeps the text as a draft and the last good value in use. */
+  enter(name: string, typed: string): Done {
+    const cell = inputNamed(name);
+    if (cell === undefined) return { ok: false, why: `There is no input named ${name}.` };
+    const bare = this.#plan.units === 'in' ? 'in' : 'mm';
+    const entered = enterText(cell, typed, bare, this.#plan, this.reading(name));
+    const done = this.#put(name, entered);
+    if (!done.ok) {
+      this.#drafts = new Map(this.#drafts).set(name, { typed, why: done.why });
+      this.#tell();
+    }
+    return done;
+  }
+
+  /** Puts in a value from a stepper, a slider or a proposal. */
+  choose(name: string, value: Value, gesture?: string): Done {
+    const cell = inputNamed(name);
+    if (cell === undefined) return { ok: false, why: `There is no input named ${name}.` };
+    return this.#put(name, enterValue(cell, value, this.reading(name)), gesture);
+  }
+
+  /** Changes what is noted about a reading without changing its value. */
+  annotate(name: string, notes: Partial<Omit<Reading, 'value' | 'formula'>>): Done {
+    const reading = this.reading(name);
+    if (reading === undefined) return { ok: false, why: `There is no input named ${name}.` };
+    return this.edit(`Note on ${labelFor(name)}`, (plan) => setReading(plan, name, { ...reading, ...notes }));
+  }
+
+  dropDraft(name: string): void {
+    if (!this.#drafts.has(name)) return;
+    const drafts = new Map(this.#drafts);
+    drafts.delete(name);
+    this.#drafts = drafts;
+    this.#tell();
+  }
+
+  /** Any other edit of the plan: scenarios, own cells, limits, units, title. */
+  edit(label: string, change: (plan: Plan) => Edited): Done {
+    const edited = change(this.#plan);
+    if (!edited.ok) return edited;
+    this.#apply(label, edited.plan);
+    return DONE;
+  }
+
+  /** Opens another plan in this one's place; undo brings this one back. */
+  open(plan: Plan, label: string): void {
+    this.#drafts = new Map();
+    this.#apply(label, plan);
+  }
+
+  undo(): void {
+    this.#move(undoStep(this.#journal), (step) => step.before);
+  }
+
+  redo(): void {
+    this.#move(redoStep(this.#journal), (step) => step.after);
+  }
+
+  #move(
+    moved: ReturnType<typeof undoStep>,
+    target: (step: NonNullable<ReturnType<typeof undoStep>>['step']) => Plan,
+  ): void {
+    if (moved === undefined) return;
+    this.#journal = moved.journal;
+    this.#show(target(moved.step));
+  }
+
+  #put(name: string, entered: Entered, gesture?: string): Done {
+    if (!entered.ok) return entered;
+    const together = clashWith(new Map([[name, entered.reading]]), (other) => this.value(other));
+    if (together !== undefined) return { ok: false, why: together };
+    if (this.#drafts.has(name)) {
+      const drafts = new Map(this.#drafts);
+      drafts.delete(name);
+      this.#drafts = drafts;
+    }
+    const edited = setReading(this.#plan, name, entered.reading);
+    if (!edited.ok) {
+      this.#tell();
+      return edited;
+    }
+    this.#apply(labelFor(name), edited.plan, gesture);
+    return DONE;
+  }
+
+  #apply(label: string, after: Plan, gesture?: string): void {
+    if (after === this.#plan) return;
+    this.#journal = withStep(this.#journal, { label, before: this.#plan, after, gesture });
+    this.#show(after);
+  }
+
+  #show(plan: Plan): void {
+    this.#plan = plan;
+    if (this.#workbook !== undefined) {
+      const changed = this.#workbook.show(plan, plan.active);
+      for (const name of changed) this.#answers.set(name, this.#workbook.answer(name));
+      this.#changed = changed;
+      this.#judge();
+    }
+    this.#tell();
+  }
+
+  #readAll(): void {
+    const workbook = this.#workbook;
+    if (workbook === undefined) return;
+    this.#answers = new Map(workbook.names.map((name) => [name, workbook.answer(name)]));
+    this.#judge();
+  }
+
+  #judge(): void {
+    const workbook = this.#workbook;
+    if (workbook === undefined) return;
+    const before = new Map(this.#judgement.limits.map((it) => [it.name, it]));
+    const next = workbook.judgement();
+    const limits = next.limits.map((it) => {
+      const old = before.get(it.name);
+      return old !== undefined && sameLimit(old, it) ? old : it;
+    });
+    this.#judgement = { ...next, limits };
+  }
+
+  #tell(): void {
+    for (const listener of [...this.#listeners]) listener();
+  }
+}
+
+const labelFor = (name: string): string => inputNamed(name)?.label ?? name;

@@ -1,0 +1,107 @@
+import {
+  CellError,
+  EmptyValue,
+  ErrorType,
+  FunctionArgumentType,
+  FunctionPlugin,
+  HyperFormula,
+  SimpleRangeValue,
+} from 'hyperformula';
+import { NoAnswer } from '../calc/answer.ts';
+import { catalogue } from '../calc/catalogue.ts';
+import { NO_ANSWER } from './no-answer.ts';
+import { call, type Given, type LibraryFunction, type Table } from '../calc/record.ts';
+
+type Asts = Parameters<FunctionPlugin['runFunction']>[0];
+type State = Parameters<FunctionPlugin['runFunction']>[1];
+type Result = ReturnType<FunctionPlugin['runFunction']>;
+
+const noAnswer = (why: string): CellError => new CellError(ErrorType.NA, why);
+
+const methodOf = (id: string): string => `run_${id.toLowerCase()}`;
+
+function tableOf(value: SimpleRangeValue): Table {
+  return value.data
+    .map((row) => row.map((cell) => (typeof cell === 'number' ? cell : Number.NaN)))
+    .filter((row) => row.every((cell) => !Number.isNaN(cell)));
+}
+
+/** The engine's numbers that carry a format, such as a percentage. */
+const isRichNumber = (value: unknown): value is { val: number } =>
+  typeof value === 'object' && value !== null && 'val' in value && typeof value.val === 'number';
+
+/** One argument as the library takes it, or the error to hand on. */
+function given(it: LibraryFunction, i: number, value: unknown): Given | CellError {
+  if (typeof value === 'number' || typeof value === 'boolean') return value;
+  if (value instanceof CellError) return value;
+  const argument = it.arguments[i];
+  const meaning = argument?.meaning ?? `Argument ${i + 1}`;
+  if (value instanceof SimpleRangeValue) {
+    return argument?.type === 'table' ? tableOf(value) : noAnswer(`${meaning} is a range; ${it.id} needs one value.`);
+  }
+  if (value === EmptyValue) return noAnswer(`${meaning} is empty.`);
+  if (isRichNumber(value)) return value.val;
+  return noAnswer(`${meaning} is the word “${String(value)}”; ${it.id} needs a number.`);
+}
+
+/** The library as engine functions. Arguments are read directly: the engine's own coercion would let text through. */
+class Library extends FunctionPlugin {
+  static override implementedFunctions = Object.fromEntries([
+    ...catalogue.map((it) => [
+      it.id,
+      {
+        method: methodOf(it.id),
+        parameters: it.arguments.map((argument) => ({
+          argumentType: argument.type === 'table' ? FunctionArgumentType.RANGE : FunctionArgumentType.ANY,
+          ...('default' in argument ? { optionalArg: true } : {}),
+        })),
+      },
+    ]),
+    [NO_ANSWER, { method: methodOf(NO_ANSWER), parameters: [{ argumentType: FunctionArgumentType.STRING }] }],
+  ]);
+
+  run(it: LibraryFunction, asts: Asts, state: State): Result {
+    const needed = it.arguments.filter((argument) => !('default' in argument)).length;
+    if (asts.length < needed || asts.length > it.arguments.length) {
+      return noAnswer(`${it.id} takes ${it.arguments.length} values (${it.arguments.map((a) => a.name).join('; ')}); ${asts.length} were given.`);
+    }
+    const values: Given[] = [];
+    for (let i = 0; i < asts.length; i++) {
+      const value = given(it, i, this.evaluateAst(asts[i] as Asts[number], state));
+      if (value instanceof CellError) return value;
+      values.push(value);
+    }
+    const answer = call(it, values);
+    if (answer instanceof NoAnswer) return noAnswer(answer.why);
+    return it.flag ? answer === 1 : answer;
+  }
+
+  tell(asts: Asts, state: State): Result {
+    const why = this.evaluateAst(asts[0] as Asts[number], state);
+    return noAnswer(typeof why === 'string' ? why : 'It has no answer.');
+  }
+}
+
+for (const it of catalogue) {
+  Object.defineProperty(Library.prototype, methodOf(it.id), {
+    value(this: Library, ast: { args: Asts }, state: State) {
+      return this.run(it, ast.args, state);
+    },
+  });
+}
+Object.defineProperty(Library.prototype, methodOf(NO_ANSWER), {
+  value(this: Library, ast: { args: Asts }, state: State) {
+    return this.tell(ast.args, state);
+  },
+});
+
+let registered = false;
+
+/** Registers the library with the engine, once, and takes out what could reach outside the workbook. */
+export function registerLibrary(): void {
+  if (registered) return;
+  registered = true;
+  const names = Object.fromEntries(Object.keys(Library.implementedFunctions).map((id) => [id, id]));
+  HyperFormula.registerFunctionPlugin(Library, { enGB: names });
+  HyperFormula.unregisterFunction('HYPERLINK');
+}

@@ -1,0 +1,69 @@
+import type { Plan } from '../plan/plan.ts';
+import { contentsOf, labelOf } from './contents.ts';
+import { type Answer, type Content, Engine } from './engine.ts';
+import { type Judgement, judgeAll } from './judged.ts';
+import { loopFrom, loopSentence, uses } from './loops.ts';
+
+/** The names a change reached. */
+export type Changed = ReadonlySet<string>;
+
+/**
+ * A plan's cells, computed. `show` moves the whole workbook to a plan and scenario by setting what differs, so undo, a
+ * switch of scenario and one stepper press all take the same road and cost what changed.
+ */
+export class Workbook {
+  readonly #engine: Engine;
+  #plan: Plan;
+  #contents: ReadonlyMap<string, Content>;
+  #uses: Map<string, readonly string[]> | undefined;
+
+  constructor(plan: Plan, scenario: string | null = plan.active) {
+    this.#plan = plan;
+    this.#contents = contentsOf(plan, scenario);
+    this.#engine = new Engine(this.#contents, labelOf);
+  }
+
+  /** Shows a plan in a scenario; `overrides` go over both. Gives back the names whose answers changed. */
+  show(plan: Plan, scenario: string | null, overrides?: ReadonlyMap<string, Content>): Changed {
+    const contents = contentsOf(plan, scenario);
+    if (overrides !== undefined) for (const [name, content] of overrides) contents.set(name, content);
+    const gone = [...this.#contents.keys()].filter((name) => !contents.has(name));
+    this.#uses = undefined;
+    const changed = this.#engine.set(contents);
+    const removed = gone.length === 0 ? [] : this.#engine.remove(gone);
+    this.#plan = plan;
+    this.#contents = contents;
+    return new Set([...changed, ...removed]);
+  }
+
+  /** The value of any cell, or why there is none. */
+  answer(name: string): Answer {
+    const answer = this.#engine.answer(name);
+    if (answer.value !== null || answer.why !== 'The cell follows from itself.') return answer;
+    const loop = loopFrom(name, this.uses());
+    return loop === undefined ? answer : { value: null, why: loopSentence(loop) };
+  }
+
+  /** All limits as they stand. */
+  judgement(): Judgement {
+    return judgeAll((name) => this.answer(name), this.#plan.limits);
+  }
+
+  /** Which names each formula cell uses. */
+  uses(): ReadonlyMap<string, readonly string[]> {
+    this.#uses ??= uses(this.#contents);
+    return this.#uses;
+  }
+
+  content(name: string): Content | undefined {
+    return this.#contents.get(name);
+  }
+
+  get names(): readonly string[] {
+    return [...this.#contents.keys()];
+  }
+
+  destroy(): void {
+    this.#engine.destroy();
+  }
+}

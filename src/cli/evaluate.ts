@@ -24,7 +24,8 @@ await run(async () => {
   const overrides = readOverrides((given.options.get('set') ?? []).map(setOf), plan, scenario);
   if (!overrides.ok) throw new Refused(overrides.why);
   if (given.flags.has('batch')) {
-    if (overrides.contents.size > 0) throw new Refused('--batch takes its overrides line by line, not from --set.');
+    if (overrides.contents.size > 0)
+      throw new Refused('--batch takes its overrides line by line, not from --set.');
     await runBatch(process.stdin, process.stdout, new Workbook(plan, scenario), plan, scenario);
     return;
   }

@@ -25,7 +25,9 @@ export function loadPlan(file: string | undefined, scenario: string | undefined)
   }
   if (scenario !== undefined && scenarioNamed(plan, scenario) === undefined) {
     const names = plan.scenarios.map((it) => `“${it.name}”`).join(', ');
-    return no(`There is no scenario “${scenario}” in this plan; ${names === '' ? 'it has none' : `it has ${names}`}.`);
+    return no(
+      `There is no scenario “${scenario}” in this plan; ${names === '' ? 'it has none' : `it has ${names}`}.`,
+    );
   }
   return { ok: true, plan, scenario: scenario ?? null };
 }

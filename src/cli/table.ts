@@ -14,9 +14,17 @@ const unitOf = (name: string, plan: Plan): string =>
 /** Columns padded to the widest entry of each, two spaces between. */
 function columns(rows: readonly (readonly string[])[]): string {
   const widths: number[] = [];
-  for (const row of rows) row.forEach((text, i) => { widths[i] = Math.max(widths[i] ?? 0, text.length); });
+  for (const row of rows)
+    row.forEach((text, i) => {
+      widths[i] = Math.max(widths[i] ?? 0, text.length);
+    });
   return rows
-    .map((row) => row.map((text, i) => (i === row.length - 1 ? text : text.padEnd(widths[i] ?? 0))).join('  ').trimEnd())
+    .map((row) =>
+      row
+        .map((text, i) => (i === row.length - 1 ? text : text.padEnd(widths[i] ?? 0)))
+        .join('  ')
+        .trimEnd(),
+    )
     .map((line) => `  ${line}`)
     .join('\n');
 }
@@ -30,7 +38,9 @@ function boundsText(limit: LimitAnswer, unit: string, units: Units): string {
 }
 
 const ratioOf = (limit: LimitAnswer): number =>
-  limit.verdict.state === 'no answer' ? -0.5 : (limit.verdict.ratio ?? (limit.verdict.state === 'past' ? -1 : 9));
+  limit.verdict.state === 'no answer'
+    ? -0.5
+    : (limit.verdict.ratio ?? (limit.verdict.state === 'past' ? -1 : 9));
 
 function limitRows(workbook: Workbook, plan: Plan): string[][] {
   return workbook
@@ -46,7 +56,8 @@ function limitRows(workbook: Workbook, plan: Plan): string[][] {
           : room < 0
             ? `${formatValue(-room, unit, { unit: plan.units })} past`
             : `${formatValue(room, unit, { unit: plan.units })} room`;
-      const value = it.graded && it.value !== undefined ? formatValue(it.value, unit, { unit: plan.units }) : '';
+      const value =
+        it.graded && it.value !== undefined ? formatValue(it.value, unit, { unit: plan.units }) : '';
       return [it.name, state, value, shownRoom, boundsText(it, unit, plan.units)];
     });
 }
@@ -60,19 +71,26 @@ export function tableFor(
 ): string {
   const show = (name: string): string => {
     const { value, why } = workbook.answer(name);
-    return value === null ? `no answer: ${why ?? ''}` : formatValue(value, unitOf(name, plan), { unit: plan.units });
+    return value === null
+      ? `no answer: ${why ?? ''}`
+      : formatValue(value, unitOf(name, plan), { unit: plan.units });
   };
   const blocks = [`${plan.title}, ${scenario ?? 'base values'}`];
-  if (overrides.size > 0) blocks.push(`Changed\n${columns([...overrides.keys()].map((name) => [name, show(name)]))}`);
+  if (overrides.size > 0)
+    blocks.push(`Changed\n${columns([...overrides.keys()].map((name) => [name, show(name)]))}`);
   blocks.push(`Limits\n${columns(limitRows(workbook, plan))}`);
   for (const page of pages) {
     const rows = page.sections.flatMap((section) =>
-      section.cells.filter((cell) => cell.kind === 'result').map((cell) => [cell.name, show(cell.name), cell.label]),
+      section.cells
+        .filter((cell) => cell.kind === 'result')
+        .map((cell) => [cell.name, show(cell.name), cell.label]),
     );
     if (rows.length > 0) blocks.push(`${page.page}\n${columns(rows)}`);
   }
   if (plan.ownCells.length > 0) {
-    blocks.push(`Own cells\n${columns(plan.ownCells.map((cell) => [cell.name, show(cell.name), cell.label]))}`);
+    blocks.push(
+      `Own cells\n${columns(plan.ownCells.map((cell) => [cell.name, show(cell.name), cell.label]))}`,
+    );
   }
   blocks.push(CAUTION);
   return blocks.join('\n\n');

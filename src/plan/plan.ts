@@ -83,5 +83,8 @@ export const scenarioNamed = (plan: Plan, name: string | null): Scenario | undef
   name === null ? undefined : plan.scenarios.find((it) => it.name === name);
 
 /** The reading of an input in a scenario: its override, else the base. */
-export const readingOf = (plan: Plan, name: string, scenario: string | null = plan.active): Reading | undefined =>
-  scenarioNamed(plan, scenario)?.overrides.get(name) ?? plan.inputs.get(name);
+export const readingOf = (
+  plan: Plan,
+  name: string,
+  scenario: string | null = plan.active,
+): Reading | undefined => scenarioNamed(plan, scenario)?.overrides.get(name) ?? plan.inputs.get(name);

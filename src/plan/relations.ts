@@ -23,9 +23,12 @@ const rising = (low: string, high: string, says: string, mayMeet = false): Relat
 });
 
 const camber = (y: string, countOfStruts?: number): Relation => ({
-  names: countOfStruts === undefined ? ['transom_camber_radius', y] : ['transom_camber_radius', y, 'strut_count'],
+  names:
+    countOfStruts === undefined ? ['transom_camber_radius', y] : ['transom_camber_radius', y, 'strut_count'],
   holds: (radius, offset, count) =>
-    radius === 0 || (countOfStruts !== undefined && count !== countOfStruts) || (radius as number) > Math.abs(offset as number),
+    radius === 0 ||
+    (countOfStruts !== undefined && count !== countOfStruts) ||
+    (radius as number) > Math.abs(offset as number),
   says: 'the camber radius is 0 for a flat face, else it must reach further than that distance from the centreline',
 });
 
@@ -40,7 +43,12 @@ const RELATIONS: readonly Relation[] = [
   },
   rising('main_rudder_foot', 'main_rudder_head', "the boat's own rudder must have its head above its foot"),
   rising('transom_bottom', 'transom_top', 'the top of the transom must be above its bottom'),
-  rising('vane_rudder_balance', 'vane_rudder_chord', 'the part ahead of the shaft cannot be more than the whole chord', true),
+  rising(
+    'vane_rudder_balance',
+    'vane_rudder_chord',
+    'the part ahead of the shaft cannot be more than the whole chord',
+    true,
+  ),
   rising('bearing_gap_min', 'bearing_gap_max', 'the low bound cannot be above the high one', true),
   rising('spread_min', 'spread_max', 'the low bound cannot be above the high one', true),
   camber('shaft_offset'),
@@ -62,11 +70,14 @@ export interface Clash {
 }
 
 /** The first relation that the values break, naming every input in it; undefined when all hold. */
-export function clash(valueOf: (name: string) => Value): Clash | undefined {
+export function clash(valueAt: (name: string) => Value): Clash | undefined {
   for (const { names, holds, says } of RELATIONS) {
-    const values = names.map(valueOf);
+    const values = names.map(valueAt);
     if (!values.every((value) => typeof value === 'number') || holds(...(values as number[]))) continue;
-    return { names, why: `${names.map((name, i) => described(name, values[i] ?? null)).join(' and ')}: ${says}.` };
+    return {
+      names,
+      why: `${names.map((name, i) => described(name, values[i] ?? null)).join(' and ')}: ${says}.`,
+    };
   }
   return undefined;
 }

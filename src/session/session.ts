@@ -1,6 +1,7 @@
 import type { LeastRoom } from '../calc/limits/judge.ts';
 import { inputNamed } from '../plan/book.ts';
-import { type Edited, setReading } from '../plan/edit.ts';
+import type { Edited } from '../plan/edit/edited.ts';
+import { setReading } from '../plan/edit/reading.ts';
 import { type Plan, type Reading, readingOf, type Value } from '../plan/plan.ts';
 import type { Answer } from '../workbook/engine.ts';
 import { clashWith, type Entered, enterText, enterValue } from '../workbook/enter.ts';

@@ -7,8 +7,7 @@ import { reasonFormula } from './no-answer.ts';
 
 const ROOM = '_room';
 
-const boundText = (bound: Bound): string =>
-  typeof bound === 'object' ? `(-${bound.minus})` : String(bound);
+const boundText = (bound: Bound): string => (typeof bound === 'object' ? `(-${bound.minus})` : String(bound));
 
 /** Names a formula may use: inputs, results, the plan's own cells, and the room of any graded limit. */
 export function isCellName(name: string, plan: Plan): boolean {
@@ -76,4 +75,3 @@ export function contentsOf(plan: Plan, scenario: string | null): Map<string, Con
 
 /** What a cell is called in a sentence. */
 export const labelOf = (name: string): string => cellNamed(name)?.label ?? name;
-

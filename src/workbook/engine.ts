@@ -139,7 +139,9 @@ export class Engine {
   /** Takes cells away; formulas that still use their names say so. */
   remove(names: Iterable<string>): ReadonlySet<string> {
     const gone = [...names].filter((name) => this.#contents.has(name));
-    const changed = this.#write(gone.map((name) => [name, { formula: reasonFormula(`The cell ${name} was deleted.`) }]));
+    const changed = this.#write(
+      gone.map((name) => [name, { formula: reasonFormula(`The cell ${name} was deleted.`) }]),
+    );
     for (const name of gone) {
       this.#contents.delete(name);
       this.#answers.delete(name);

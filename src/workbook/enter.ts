@@ -7,7 +7,9 @@ import { parseEntry } from '../units/parse-entry.ts';
 import { isCellName } from './contents.ts';
 import { readFormula } from './formula.ts';
 
-export type Entered = { readonly ok: true; readonly reading: Reading } | { readonly ok: false; readonly why: string };
+export type Entered =
+  | { readonly ok: true; readonly reading: Reading }
+  | { readonly ok: false; readonly why: string };
 
 const no = (why: string): Entered => ({ ok: false, why });
 
@@ -80,9 +82,9 @@ export function notAnInput(name: string): string | undefined {
 /** Why readings cannot stand together, when `entered` go over what is there; undefined when they can. */
 export const clashWith = (
   entered: ReadonlyMap<string, Reading>,
-  valueOf: (name: string) => Value,
+  valueAt: (name: string) => Value,
 ): string | undefined =>
   clash((name) => {
     const reading = entered.get(name);
-    return reading === undefined || reading.formula !== undefined ? valueOf(name) : reading.value;
+    return reading === undefined || reading.formula !== undefined ? valueAt(name) : reading.value;
   })?.why;

@@ -42,7 +42,9 @@ function tokensOf(text: string): Token[] | Refused {
       }
     }
     if (found === undefined) {
-      return { why: `A formula cannot hold “${rest.slice(0, 1)}” here: …${rest.slice(0, 16)}. It is made of names, numbers, + − * / ^ % &, comparisons and functions.` };
+      return {
+        why: `A formula cannot hold “${rest.slice(0, 1)}” here: …${rest.slice(0, 16)}. It is made of names, numbers, + − * / ^ % &, comparisons and functions.`,
+      };
     }
     tokens.push(found);
     rest = rest.slice(found.text.length).trimStart();
@@ -51,7 +53,8 @@ function tokensOf(text: string): Token[] | Refused {
 }
 
 function tooMuch(tokens: readonly Token[]): string | undefined {
-  if (tokens.length > MOST_TERMS) return `A formula may have ${MOST_TERMS} parts at most; this one has ${tokens.length}.`;
+  if (tokens.length > MOST_TERMS)
+    return `A formula may have ${MOST_TERMS} parts at most; this one has ${tokens.length}.`;
   let depth = 0;
   let deepest = 0;
   for (const { text } of tokens) {
@@ -61,7 +64,8 @@ function tooMuch(tokens: readonly Token[]): string | undefined {
     if (depth < 0) return 'A bracket closes that was never opened.';
   }
   if (depth > 0) return `${depth === 1 ? 'A bracket is' : `${depth} brackets are`} opened and never closed.`;
-  if (deepest > DEEPEST) return `Brackets may stand ${DEEPEST} deep at most; here they stand ${deepest} deep.`;
+  if (deepest > DEEPEST)
+    return `Brackets may stand ${DEEPEST} deep at most; here they stand ${deepest} deep.`;
   return undefined;
 }
 
@@ -80,7 +84,8 @@ const LIKE_A_CELL = /^[A-Za-z]{1,3}\d+$/;
  */
 export function readFormula(text: string, isName: (name: string) => boolean): Formula | Refused {
   if (!text.startsWith('=')) return { why: 'A formula starts with =.' };
-  if (text.length > LONGEST) return { why: `A formula may have ${LONGEST} characters at most; this one has ${text.length}.` };
+  if (text.length > LONGEST)
+    return { why: `A formula may have ${LONGEST} characters at most; this one has ${text.length}.` };
   const tokens = tokensOf(text);
   if ('why' in tokens) return tokens;
   if (tokens.length === 0) return { why: 'The formula is empty after its =.' };
@@ -95,12 +100,16 @@ export function readFormula(text: string, isName: (name: string) => boolean): Fo
     const name = word.toLowerCase();
     if (name === 'true' || name === 'false') continue;
     if (!isName(name)) {
-      const hint = LIKE_A_CELL.test(word) ? ' Cells are called by their names here, not by letters and numbers.' : '';
+      const hint = LIKE_A_CELL.test(word)
+        ? ' Cells are called by their names here, not by letters and numbers.'
+        : '';
       return { why: `There is no cell named ${word}.${hint}` };
     }
     names.add(name);
   }
   // The engine takes a word for a function only when its bracket follows at once.
-  const body = tokens.map((token) => (token.kind === 'call' ? written(token) : `${written(token)} `)).join('');
+  const body = tokens
+    .map((token) => (token.kind === 'call' ? written(token) : `${written(token)} `))
+    .join('');
   return { text: `=${body.trimEnd()}`, names: [...names] };
 }

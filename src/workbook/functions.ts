@@ -9,8 +9,8 @@ import {
 } from 'hyperformula';
 import { NoAnswer } from '../calc/answer.ts';
 import { catalogue } from '../calc/catalogue.ts';
-import { NO_ANSWER } from './no-answer.ts';
 import { call, type Given, type LibraryFunction, type Table } from '../calc/record.ts';
+import { NO_ANSWER } from './no-answer.ts';
 
 type Asts = Parameters<FunctionPlugin['runFunction']>[0];
 type State = Parameters<FunctionPlugin['runFunction']>[1];
@@ -37,7 +37,9 @@ function given(it: LibraryFunction, i: number, value: unknown): Given | CellErro
   const argument = it.arguments[i];
   const meaning = argument?.meaning ?? `Argument ${i + 1}`;
   if (value instanceof SimpleRangeValue) {
-    return argument?.type === 'table' ? tableOf(value) : noAnswer(`${meaning} is a range; ${it.id} needs one value.`);
+    return argument?.type === 'table'
+      ? tableOf(value)
+      : noAnswer(`${meaning} is a range; ${it.id} needs one value.`);
   }
   if (value === EmptyValue) return noAnswer(`${meaning} is empty.`);
   if (isRichNumber(value)) return value.val;
@@ -63,7 +65,9 @@ class Library extends FunctionPlugin {
   run(it: LibraryFunction, asts: Asts, state: State): Result {
     const needed = it.arguments.filter((argument) => !('default' in argument)).length;
     if (asts.length < needed || asts.length > it.arguments.length) {
-      return noAnswer(`${it.id} takes ${it.arguments.length} values (${it.arguments.map((a) => a.name).join('; ')}); ${asts.length} were given.`);
+      return noAnswer(
+        `${it.id} takes ${it.arguments.length} values (${it.arguments.map((a) => a.name).join('; ')}); ${asts.length} were given.`,
+      );
     }
     const values: Given[] = [];
     for (let i = 0; i < asts.length; i++) {

@@ -56,7 +56,11 @@ const namesIn = (...bounds: (Bound | undefined)[]): string[] =>
 /** Why a limit has no answer: what it judges, whether it applies, or a bound of it cannot be computed. */
 function missing(cell: LimitCell, look: Look): string | undefined {
   const condition = typeof cell.applies === 'object' ? cell.applies.not : cell.applies;
-  for (const name of [...(condition === undefined ? [] : [condition]), cell.result, ...namesIn(cell.low, cell.high)]) {
+  for (const name of [
+    ...(condition === undefined ? [] : [condition]),
+    cell.result,
+    ...namesIn(cell.low, cell.high),
+  ]) {
     const { why } = look(name);
     if (why !== undefined) return why;
   }

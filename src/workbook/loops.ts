@@ -13,7 +13,10 @@ export function uses(contents: ReadonlyMap<string, Content>): Map<string, readon
 }
 
 /** The loop that a cell is part of or leads to, as names in order, each using the next; undefined when there is none. */
-export function loopFrom(start: string, graph: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
+export function loopFrom(
+  start: string,
+  graph: ReadonlyMap<string, readonly string[]>,
+): readonly string[] | undefined {
   const path: string[] = [];
   const seen = new Set<string>();
   const walk = (name: string): readonly string[] | undefined => {

@@ -28,7 +28,9 @@ export function readOverrides(
     if (!isValue(value)) return no(`${cell.label} (${name}) is one value, not a list.`);
     const before = readingOf(plan, name, scenario);
     const entered =
-      typeof value === 'string' ? enterText(cell, value, 'mm', plan, before) : enterValue(cell, value, before);
+      typeof value === 'string'
+        ? enterText(cell, value, 'mm', plan, before)
+        : enterValue(cell, value, before);
     if (!entered.ok) return no(entered.why);
     readings.set(name, entered.reading);
   }

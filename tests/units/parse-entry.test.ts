@@ -15,7 +15,7 @@ const word: Ask = {
   bare: 'mm',
 };
 
-const valueOf = (entry: Entry): unknown => (entry.ok && !entry.empty ? [entry.value, entry.unit] : entry);
+const readOf = (entry: Entry): unknown => (entry.ok && !entry.empty ? [entry.value, entry.unit] : entry);
 const whyOf = (entry: Entry): string => (entry.ok ? `taken: ${JSON.stringify(entry)}` : entry.why);
 
 describe('lengths', () => {
@@ -56,6 +56,9 @@ describe('lengths', () => {
     ['5\'-2 3/8"', 1584.325, 'ft in'],
     ['5 ft 2 in', 1574.8, 'ft in'],
     ['5ft2in', 1574.8, 'ft in'],
+    ['5ft2', 1574.8, 'ft in'],
+    ['5ft2 3/8', 1584.325, 'ft in'],
+    ['5 ft 11 63/64 in', 5 * 304.8 + 11.984375 * 25.4, 'ft in'],
     ['5 ft 2', 1574.8, 'ft in'],
     ['5 feet 2 inches', 1574.8, 'ft in'],
     ['5 ft 0 in', 1524, 'ft in'],
@@ -88,7 +91,7 @@ describe('lengths', () => {
     ['60\u202fmm', 60, 'mm'],
     ['2\u20093/8\u202fin', 60.325, 'in'],
   ])('%s', (text, value, unit) => {
-    expect(valueOf(parseEntry(text, inMm))).toEqual([value, unit]);
+    expect(readOf(parseEntry(text, inMm))).toEqual([value, unit]);
   });
 
   it.each([
@@ -101,7 +104,7 @@ describe('lengths', () => {
     ['60 mm', 60, 'mm'],
     ['0.06 m', 60, 'm'],
   ])('%s where inches are shown', (text, value, unit) => {
-    expect(valueOf(parseEntry(text, inInches))).toEqual([value, unit]);
+    expect(readOf(parseEntry(text, inInches))).toEqual([value, unit]);
   });
 
   // Exact by definition, check value 13 of the project's list (closed form).
@@ -115,7 +118,7 @@ describe('lengths', () => {
     ['1/2', 12.7],
     ['1', 25.4],
   ])('%s in is %s mm', (text, mm) => {
-    expect(valueOf(parseEntry(text, inInches))).toEqual([mm, 'in']);
+    expect(readOf(parseEntry(text, inInches))).toEqual([mm, 'in']);
   });
 
   it('never gives minus zero', () => {
@@ -200,6 +203,7 @@ describe('refused lengths', () => {
     ['60 mm mm', 'mm is left over behind 60 mm'],
     ['5 m 20 cm', '20 cm is left over behind 5 m'],
     ['5 ft 14 in', 'under 12'],
+    ['5 ft 12 in', 'under 12'],
     ['5 ft 2 mm', 'after feet come inches, not mm'],
     ['5.5 ft 2 in', 'the feet are a whole number'],
     ['5 ft -2 in', 'a sign stands only in front'],
@@ -232,7 +236,7 @@ describe('refused lengths', () => {
 
   it('takes a text of the longest length and refuses one sign more, quoting only its head', () => {
     const zeros = '0'.repeat(LONGEST_ENTRY - 1);
-    expect(valueOf(parseEntry(`${zeros}4`, inMm))).toEqual([4, 'mm']);
+    expect(readOf(parseEntry(`${zeros}4`, inMm))).toEqual([4, 'mm']);
     const why = whyOf(parseEntry(`${zeros}04`, inMm));
     expect(why).toContain(`${LONGEST_ENTRY + 1} characters long`);
     expect(why.length).toBeLessThan(200);
@@ -268,7 +272,7 @@ describe('other numbers', () => {
     ['4', 'mm', 4, 'mm'],
     ['3', 'turns', 3, 'turns'],
   ])('%s for an input in %s', (text, unit, value, typedUnit) => {
-    expect(valueOf(parseEntry(text, { ...number(unit), bare: 'in' }))).toEqual([value, typedUnit]);
+    expect(readOf(parseEntry(text, { ...number(unit), bare: 'in' }))).toEqual([value, typedUnit]);
   });
 
   it.each([
@@ -295,12 +299,12 @@ describe('whole numbers', () => {
     ['-3', -3],
     ['0', 0],
   ])('%s', (text, value) => {
-    expect(valueOf(parseEntry(text, whole))).toEqual([value, '–']);
+    expect(readOf(parseEntry(text, whole))).toEqual([value, '–']);
   });
 
   it('takes a length that comes out whole in its base unit', () => {
-    expect(valueOf(parseEntry('1 cm', { ...whole, unit: 'mm' }))).toEqual([10, 'cm']);
-    expect(valueOf(parseEntry('10', { ...whole, unit: 'mm', bare: 'in' }))).toEqual([10, 'mm']);
+    expect(readOf(parseEntry('1 cm', { ...whole, unit: 'mm' }))).toEqual([10, 'cm']);
+    expect(readOf(parseEntry('10', { ...whole, unit: 'mm', bare: 'in' }))).toEqual([10, 'mm']);
     expect(whyOf(parseEntry('1/2 in', { ...whole, unit: 'mm' }))).toContain('it lies between two');
   });
 
@@ -326,7 +330,7 @@ describe('flags and words', () => {
     ['no', false],
     [' Off ', false],
   ])('%s', (text, value) => {
-    expect(valueOf(parseEntry(text, flag))).toEqual([value, '']);
+    expect(readOf(parseEntry(text, flag))).toEqual([value, '']);
   });
 
   it.each(['maybe', '1', '0', 'y', 'true false', 'constructor'])('%s is neither yes nor no', (text) => {
@@ -336,8 +340,8 @@ describe('flags and words', () => {
   });
 
   it('gives a listed word as it is listed', () => {
-    expect(valueOf(parseEntry(' CORED', word))).toEqual(['cored', '']);
-    expect(valueOf(parseEntry('plain  bar', { ...word, words: ['Plain bar'] }))).toEqual(['Plain bar', '']);
+    expect(readOf(parseEntry(' CORED', word))).toEqual(['cored', '']);
+    expect(readOf(parseEntry('plain  bar', { ...word, words: ['Plain bar'] }))).toEqual(['Plain bar', '']);
   });
 
   it('names the words when another is typed', () => {

@@ -99,7 +99,7 @@ const oneStrutPulls = (
 ): Pull[] =>
   loadCases(drag, swing).map(({ sideways, foreAft }) => ({
     tension:
-      (reaction * sideways * (pinToPin + forward + standoff)) / (0.5 * count * spacing) +
+      (reaction * sideways * Math.abs(pinToPin + forward + standoff)) / (0.5 * count * spacing) +
       (reaction * foreAft) / count,
     shear: (reaction * sideways) / count,
   }));

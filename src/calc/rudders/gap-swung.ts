@@ -5,6 +5,9 @@ import { leastConvex } from './least-convex.ts';
 import { leastRadialGap, type Pair, type PairGiven, pairArguments, sharedPair } from './pair.ts';
 import { type Sector, sectorDistance } from './sector.ts';
 
+/** A chord that tapers to the turning axis comes out of the interpolation a rounding either side of 0, mm. */
+const HAIR = 1e-9;
+
 /** Fore-and-aft distance of the axes from which on the line of centres lies within both swings, mm. */
 function facingFrom(offset: number, mainSwing: number, vaneSwing: number): number {
   const swing = Math.min(mainSwing, vaneSwing);
@@ -56,7 +59,7 @@ export function rudderGapSwung(
   const pair = sharedPair(given);
   if (pair instanceof NoAnswer) return pair;
   const chordAt = (z: number): number => pair.chord + z * pair.chordSlope;
-  if (Math.min(chordAt(pair.from), chordAt(pair.to)) <= 0) {
+  if (Math.min(chordAt(pair.from), chordAt(pair.to)) <= HAIR) {
     return new NoAnswer(
       "The after edge of the boat's own rudder is not aft of its turning axis, where the two rudders share a height.",
     );

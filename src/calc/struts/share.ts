@@ -53,11 +53,13 @@ export function oneStrutShare(
   const [od, wall, yieldStress, modulus, safety, pinToPin, pinForward] = given;
   const bends = (tubeSection(od, wall).modulus * yieldStress) / safety;
   const pushed = columnStrength(pinToPin, od, wall, yieldStress, modulus) / safety;
+  // A clamp pin far aft of the axis puts the lever on the other side of the foot; it bends the strut all the same.
+  const lever = Math.abs(pinToPin + pinForward);
   return worstCase(
     dragRatio,
     swing,
     ({ sideways, foreAft }) =>
-      (upperReaction * sideways * (pinToPin + pinForward)) / bends + (upperReaction * foreAft) / pushed,
+      (upperReaction * sideways * lever) / bends + (upperReaction * foreAft) / pushed,
   );
 }
 

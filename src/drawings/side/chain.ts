@@ -10,11 +10,18 @@ import { clampWall } from './clamp.ts';
 export function chain(values: Values, options: SceneOptions, shaft: Shaft | null): Dimension[] {
   if (shaft === null) return [];
   const od = number(values, 'tube_od') ?? 0;
-  // The gap is looked at on the tube's after side, where nothing but the tube is in the way.
+  // Measured along the clamps' after side; a gap is looked at on the tube's, where only the tube is in the way.
+  const surface = od / 2 + clampWall(od);
   const aside = od / 2 + clampWall(od) * 0.5;
   const stretch = (name: string, from: Point, to: Point, enlarge: boolean): Dimension[] => {
     const close = { from: moved(from, shaft.aft, aside), to: moved(to, shaft.aft, aside) };
-    const it: Measured = { name, from, to, place: 'right', ...(enlarge ? { close } : {}) };
+    const it: Measured = {
+      name,
+      from: moved(from, shaft.aft, surface),
+      to: moved(to, shaft.aft, surface),
+      place: 'right',
+      ...(enlarge ? { close } : {}),
+    };
     return resultDimension(values, options, it);
   };
   const foot = number(values, 'shaft_foot_height');

@@ -1,9 +1,9 @@
 import { assemble, groundOf } from '../assemble.ts';
 import { cropTo } from '../crop.ts';
 import type { SceneOptions } from '../options.ts';
-import { point, widened } from '../point.ts';
+import { widened } from '../point.ts';
 import type { Outline, Scene } from '../scene.ts';
-import { boxOfShapes, polyline } from '../shapes.ts';
+import { boxOfShapes } from '../shapes.ts';
 import type { Values } from '../values.ts';
 import { chain } from './chain.ts';
 import { sideHandles } from './handles.ts';
@@ -22,14 +22,12 @@ export function sideView(values: Values, options: SceneOptions): Scene {
   const { shapes, labels } = assemble(sideParts, values, options);
   const box = boxOfShapes(shapes) ?? EMPTY;
   const water: Outline = { kind: 'water', role: 'water', level: 0 };
-  const surface = polyline('waterline', [point(box.x0 - 1e5, 0), point(box.x1 + 1e5, 0)]);
   const scene: Scene = {
     kind: 'side',
     title: 'The mount from the side, bow to the left, to scale',
     box: widened(box, 12),
     shapes: [
       water,
-      surface,
       ...shapes,
       ...chain(values, options, ground.shaft),
       ...levelGaps(values, options, ground),

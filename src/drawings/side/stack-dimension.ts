@@ -3,7 +3,7 @@ import type { SceneOptions } from '../options.ts';
 import type { Ground } from '../part.ts';
 import { moved } from '../point.ts';
 import type { Dimension } from '../scene.ts';
-import { number, type Values } from '../values.ts';
+import type { Values } from '../values.ts';
 import { stackOf } from './stack.ts';
 
 /** Distance of the line below the stack's lower end, px. */
@@ -15,15 +15,12 @@ export function stackDimension(values: Values, options: SceneOptions, ground: Gr
   if (stack === null || stack.thickness <= 0) return [];
   const from = moved(stack.foot, stack.up, -stack.halfLength);
   const to = moved(from, stack.out, stack.thickness);
-  const inner = moved(stack.foot, stack.up, -stack.halfLength);
-  const depth = Math.min(stack.halfLength, stack.thickness * 0.5 + (number(values, 'shim_thickness') ?? 0));
-  const shifted = moved(inner, stack.up, -depth * 0.2);
   return resultDimension(values, options, {
     name: 'shim_stack',
     from,
     to,
     place: 'here',
     off: { towards: { x: -stack.up.x, y: -stack.up.y }, px: BELOW },
-    close: { from: shifted, to: moved(shifted, stack.out, stack.thickness) },
+    close: { from, to },
   });
 }

@@ -5,7 +5,7 @@ import { breakLine, hatch, polygon, polyline } from '../shapes.ts';
 import { need } from '../values.ts';
 
 /** How much of deck and bottom is shown ahead of the transom, mm: a hint, not a reading. */
-const STUB = 110;
+const STUB = 70;
 
 const faceLine = (face: Face, bottom: number, top: number): Point[] => {
   const knots = face.profile.map(([z]) => z).filter((z) => z > bottom && z < top);

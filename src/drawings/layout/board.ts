@@ -1,0 +1,103 @@
+import { type Align, type Block, blockRect, drawBlock, type Letterings } from './block.ts';
+import { LINES, Occupancy, SURFACE, TEXT } from './occupancy.ts';
+import type { Clip, PageRole, Primitive } from './primitive.ts';
+import { crosses, grown, meet, overlap, type Px, type Rect, type Segment } from './px.ts';
+
+/** A label's place, for whoever wants to know that none covers another. */
+export interface PlacedLabel {
+  readonly name: string;
+  readonly rect: Rect;
+}
+
+/** What it costs a leader, in px, to cross a cell of outline, and another thin line. */
+const OVER_PART = 4;
+const OVER_LINE = 120;
+
+/** A page being filled: what is drawn so far, and what is taken. */
+export class Board {
+  readonly width: number;
+  readonly height: number;
+  readonly letterings: Letterings;
+  readonly taken: Occupancy;
+  readonly drawn: Primitive[] = [];
+  readonly clips: Clip[] = [];
+  readonly labels: PlacedLabel[] = [];
+  /** Outlines of parts, and thin lines: lettering keeps clear of both. */
+  readonly edges: Segment[] = [];
+  readonly lines: Segment[] = [];
+  readonly dropped: string[] = [];
+
+  constructor(width: number, height: number, letterings: Letterings) {
+    this.width = width;
+    this.height = height;
+    this.letterings = letterings;
+    this.taken = new Occupancy(width, height);
+  }
+
+  #clearOfLettering(r: Rect): boolean {
+    return (
+      !this.labels.some((label) => overlap(grown(label.rect, 1), r)) &&
+      !this.lines.some((segment) => crosses(segment, r))
+    );
+  }
+
+  /** Whether a label may stand here, told by cells: quick, and a little strict. */
+  clear(r: Rect, mask = LINES | SURFACE | TEXT): boolean {
+    return this.taken.free(r, mask) && this.#clearOfLettering(r);
+  }
+
+  /** The same, told by the lines themselves: for the few places where a pixel counts. */
+  clearOfLines(r: Rect): boolean {
+    const onPage = r.x >= 0 && r.y >= 0 && r.x + r.width <= this.width && r.y + r.height <= this.height;
+    return onPage && this.#clearOfLettering(r) && !this.edges.some((segment) => crosses(segment, r));
+  }
+
+  /** Letters a block and keeps its place. */
+  letter(name: string, block: Block, x: number, y: number, align: Align = 'left'): Rect {
+    const rect = blockRect(block, x, y);
+    this.drawn.push(...drawBlock(block, x, y, align, this.letterings));
+    this.keep(name, rect);
+    return rect;
+  }
+
+  keep(name: string, rect: Rect): void {
+    this.labels.push({ name, rect });
+    this.taken.markRect(rect, TEXT);
+  }
+
+  /** A thin line; lettering and details keep clear of its segments. */
+  rule(role: PageRole, d: string, ...segments: Segment[]): void {
+    if (d === '') return;
+    this.drawn.push({ kind: 'path', role, d });
+    for (const segment of segments) {
+      this.lines.push(segment);
+      this.taken.markLine(segment.a, segment.b, LINES);
+    }
+  }
+
+  /** Best free place for a block near a point: close, and reached by a leader that crosses little. Null when there is none. */
+  nearest(block: Block, to: Px, furthest: number): Px | null {
+    const { width, height } = block;
+    let best: (Px & { cost: number }) | null = null;
+    for (let r = 14; r <= furthest; r += 10) {
+      if (best !== null && best.cost <= r) break;
+      const turns = Math.max(8, Math.round(r / 6));
+      for (let i = 0; i < turns; i++) {
+        const angle = (2 * Math.PI * i) / turns;
+        const x = to.x + Math.cos(angle) * (r + width / 2) - width / 2;
+        const y = to.y - Math.sin(angle) * (r + height / 2) - height / 2;
+        if (!this.clear({ x: x - 2, y: y - 2, width: width + 4, height: height + 4 })) continue;
+        const leader = {
+          a: to,
+          b: { x: Math.min(Math.max(to.x, x), x + width), y: Math.min(Math.max(to.y, y), y + height) },
+        };
+        const cost =
+          r +
+          OVER_PART * this.taken.along(leader.a, leader.b, LINES) +
+          OVER_LINE * this.lines.filter((segment) => meet(segment, leader)).length;
+        if (best === null || cost < best.cost) best = { x, y, cost };
+      }
+    }
+    return best;
+  }
+}

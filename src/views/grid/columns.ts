@@ -1,0 +1,33 @@
+/** The columns of the table, in order. */
+export const COLUMNS = ['label', 'value', 'unit', 'offBy', 'from'] as const;
+
+export type Column = (typeof COLUMNS)[number];
+
+export const columnAt = (at: number): Column | undefined => COLUMNS[at];
+
+export const HEADINGS: Readonly<Record<Column, string>> = {
+  label: 'Name',
+  value: 'Value',
+  unit: 'Unit',
+  offBy: '±',
+  from: 'Where from',
+};
+
+/** What a heading is called where the sign alone would not be understood. */
+export const SPOKEN: Readonly<Record<Column, string>> = { ...HEADINGS, offBy: 'Off by' };
+
+const FIXED: Readonly<Record<Exclude<Column, 'label'>, number>> = {
+  value: 152,
+  unit: 104,
+  offBy: 64,
+  from: 136,
+};
+
+const LEAST_LABEL = 168;
+
+/** Width of a column in px, when the table has `room` px; the names take what the rest leaves. */
+export function widthOf(column: Column, room: number): number {
+  if (column !== 'label') return FIXED[column];
+  const rest = Object.values(FIXED).reduce((sum, width) => sum + width, 0);
+  return Math.max(LEAST_LABEL, room - rest);
+}

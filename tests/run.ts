@@ -1,0 +1,64 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { findChromium } from './support/chromium.ts';
+
+/** The whole test command: types, lint, then unit, command-line and browser tests; ends on one plain line of counts. */
+const steps: readonly (readonly [name: string, command: string, ...args: string[]])[] = [
+  ['types', process.execPath, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', '.'],
+  ['lint', process.execPath, 'node_modules/@biomejs/biome/bin/biome', 'check', '--config-path=.biome.json'],
+];
+
+interface Report {
+  readonly numPassedTests: number;
+  readonly numFailedTests: number;
+  readonly numFailedTestSuites: number;
+}
+
+let passed = 0;
+let failed = 0;
+
+for (const [name, command, ...args] of steps) {
+  const { status } = spawnSync(command, args, { stdio: 'inherit' });
+  process.stdout.write(`${name}: ${status === 0 ? 'passed' : 'failed'}\n`);
+  if (status === 0) passed++;
+  else failed++;
+}
+
+try {
+  findChromium();
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exit(1);
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'sternmount-tests-'));
+const reportFile = join(folder, 'report.json');
+const only = process.argv.slice(2);
+const { status } = spawnSync(
+  process.execPath,
+  [
+    'node_modules/vitest/vitest.mjs',
+    'run',
+    '--reporter=dot',
+    '--reporter=json',
+    `--outputFile.json=${reportFile}`,
+    ...only,
+  ],
+  { stdio: 'inherit' },
+);
+try {
+  const report = JSON.parse(readFileSync(reportFile, 'utf8')) as Report;
+  passed += report.numPassedTests;
+  // A file that fails before its tests begin has no failed test to count.
+  failed +=
+    report.numFailedTests === 0 && status !== 0
+      ? Math.max(1, report.numFailedTestSuites)
+      : report.numFailedTests;
+} catch {
+  failed++;
+}
+rmSync(folder, { recursive: true, force: true });
+process.stdout.write(`${passed} passed, ${failed} failed\n`);
+process.exit(failed === 0 && status === 0 ? 0 : 1);

@@ -40,9 +40,7 @@ const SAME_WITHIN = 1e-9;
 
 const same = (a: number | undefined, b: number | undefined): boolean =>
   a === b ||
-  (a !== undefined &&
-    b !== undefined &&
-    Math.abs(a - b) <= SAME_WITHIN * Math.max(Math.abs(a), Math.abs(b)));
+  (a !== undefined && b !== undefined && Math.abs(a - b) <= SAME_WITHIN * Math.max(Math.abs(a), Math.abs(b)));
 
 const sameLimit = (a: LimitAnswer, b: LimitAnswer): boolean =>
   a.verdict.state === b.verdict.state && same(a.value, b.value) && same(a.verdict.room, b.verdict.room);
@@ -85,7 +83,11 @@ function limitRows(columns: readonly (string | null)[], answers: ByScenario): Li
       if (limit !== undefined) known.set(column, limit);
     }
     const [first, ...others] = known.values();
-    return { name, answers: known, differs: first !== undefined && others.some((it) => !sameLimit(first, it)) };
+    return {
+      name,
+      answers: known,
+      differs: first !== undefined && others.some((it) => !sameLimit(first, it)),
+    };
   });
   return rows
     .filter((row) => [...row.answers.values()].some((it) => it.verdict.state !== 'does not apply'))

@@ -160,6 +160,14 @@ export class Session {
     return DONE;
   }
 
+  /** Shows the plan that was kept, before anything is edited: there is nothing to undo. */
+  load(plan: Plan): void {
+    this.#journal = emptyJournal;
+    this.#drafts = new Map();
+    this.#show(plan);
+    this.#changed = new Set();
+  }
+
   /** Opens another plan in this one's place; undo brings this one back. */
   open(plan: Plan, label: string): void {
     this.#drafts = new Map();

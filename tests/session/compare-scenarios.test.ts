@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { deleteScenario, keepScenario, setApart, setReading, switchTo } from '../../src/plan/edit.ts';
 import type { Edited } from '../../src/plan/edit.ts';
+import { deleteScenario, keepScenario, setApart, setReading, switchTo } from '../../src/plan/edit.ts';
 import { newPlan } from '../../src/plan/new-plan.ts';
 import { type Plan, readingOf, type Value } from '../../src/plan/plan.ts';
 import { compareScenarios } from '../../src/session/compare-scenarios.ts';
@@ -71,10 +71,14 @@ describe('ScenarioAnswers', () => {
     answers.show(threeAndFour());
     idle.runAll();
     // The figures of the case in the model page: 44.7009 with three shims, 56.8860 with four.
-    expect(answers.answers.get('Three')?.limits.get('rudder_gap')).toMatchObject({ verdict: { state: 'past' } });
+    expect(answers.answers.get('Three')?.limits.get('rudder_gap')).toMatchObject({
+      verdict: { state: 'past' },
+    });
     expect(answers.answers.get('Three')?.answer('rudder_gap')?.value).toBeCloseTo(44.7009, 4);
     expect(answers.answers.get('Four')?.answer('rudder_gap')?.value).toBeCloseTo(56.886, 3);
-    expect(answers.answers.get('Four')?.limits.get('rudder_gap')).toMatchObject({ verdict: { state: 'near' } });
+    expect(answers.answers.get('Four')?.limits.get('rudder_gap')).toMatchObject({
+      verdict: { state: 'near' },
+    });
     expect(answers.answers.get('Three')?.leastRoom?.value).toBeLessThan(0);
   });
 

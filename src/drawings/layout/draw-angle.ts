@@ -2,7 +2,6 @@ import type { Angle } from '../scene.ts';
 import { arcPath, onCircle } from './arc-path.ts';
 import { block, figureLine } from './block.ts';
 import type { Board } from './board.ts';
-import { LINES, SURFACE, TEXT } from './occupancy.ts';
 import { line } from './path.ts';
 import { type Px, place, type Transform } from './px.ts';
 
@@ -52,7 +51,7 @@ export function drawAngle(board: Board, it: Angle, t: Transform): void {
     board.letter(it.name, label, rect.x, rect.y);
     return;
   }
-  const spot = board.nearest(label, onCircle(at, r, middle), 150, LINES | SURFACE | TEXT);
+  const spot = board.nearest(label, onCircle(at, r, middle), 150);
   if (spot === null) board.dropped.push(it.name);
   else board.letter(it.name, label, spot.x, spot.y);
 }

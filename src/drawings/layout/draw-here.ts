@@ -1,7 +1,7 @@
 import type { Dimension } from '../scene.ts';
 import { type Block, block, captioned, figureLine, type Line } from './block.ts';
 import type { Board } from './board.ts';
-import { LINES, SURFACE, TEXT } from './occupancy.ts';
+import { LINES, TEXT } from './occupancy.ts';
 import { line, pathThrough } from './path.ts';
 import { type Px, place, type Rect, type Transform } from './px.ts';
 import { extension, strokes } from './strokes.ts';
@@ -116,7 +116,7 @@ export function drawHere(board: Board, it: Dimension, t: Transform): void {
   if (lettered) return;
   const label = captioned(it.caption, it.figure, it.behind, it.state, 'wide', board.letterings);
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
-  const spot = board.nearest(label, middle, FURTHEST, LINES | SURFACE | TEXT);
+  const spot = board.nearest(label, middle, FURTHEST);
   if (spot === null) {
     board.dropped.push(it.name);
     return;

@@ -1,7 +1,7 @@
 import type { Label } from '../scene.ts';
 import { type Block, block } from './block.ts';
 import type { Board } from './board.ts';
-import { LINES, SURFACE, TEXT } from './occupancy.ts';
+import { LINES, TEXT } from './occupancy.ts';
 import { pathThrough } from './path.ts';
 import { place, type Rect, round, type Transform } from './px.ts';
 
@@ -48,7 +48,7 @@ const FURTHEST = 260;
 function drawBeside(board: Board, it: Label, t: Transform): void {
   const at = place(t, it.at);
   const label = lettered(it, board);
-  const spot = board.nearest(label, at, FURTHEST, LINES | SURFACE | TEXT);
+  const spot = board.nearest(label, at, FURTHEST);
   if (spot === null) {
     board.dropped.push(it.lines.join(' '));
     return;

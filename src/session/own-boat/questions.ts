@@ -33,7 +33,11 @@ export const QUESTIONS: readonly Question[] = [
     help: 'Heights count from the water in which the boat sails, so it matters whether you can see it.',
     answers: [
       { word: 'afloat', label: 'Afloat', means: 'Loaded as it sails, or nearly so.' },
-      { word: 'ashore', label: 'On a cradle or trailer', means: 'You measure from the mark of the waterline.' },
+      {
+        word: 'ashore',
+        label: 'On a cradle or trailer',
+        means: 'You measure from the mark of the waterline.',
+      },
     ],
   },
   {
@@ -51,7 +55,11 @@ export const QUESTIONS: readonly Question[] = [
     asks: 'Do you have the gear’s manual at hand?',
     help: 'The gear maker’s manual comes first. Measuring the gear itself serves as well.',
     answers: [
-      { word: 'yes', label: 'Yes, or I can measure the gear', means: 'You are asked for three of its values.' },
+      {
+        word: 'yes',
+        label: 'Yes, or I can measure the gear',
+        means: 'You are asked for three of its values.',
+      },
       { word: 'no', label: 'No', means: 'The gear’s values stay stand-ins for now.' },
     ],
   },

@@ -18,7 +18,8 @@ export function readAlone(state: OwnBoatState, cell: InputCell): Entered | undef
   const typed = (state.typed.get(cell.name) ?? '').trim();
   if (typed === '') return undefined;
   const { units, lean, lying } = state.answers;
-  const signed = cell.name === 'transom_rake' ? signedSlope(typed, lean) : ({ ok: true, text: typed } as const);
+  const signed =
+    cell.name === 'transom_rake' ? signedSlope(typed, lean) : ({ ok: true, text: typed } as const);
   if (!signed.ok) return no(signed.why);
   const entered = enterText(cell, signed.text, units === 'in' ? 'in' : 'mm', blank);
   return entered.ok ? { ok: true, reading: asRead(entered.reading, cell, lying) } : entered;
@@ -41,11 +42,14 @@ function valueBefore(state: OwnBoatState, cell: InputCell, name: string): Value 
  */
 export function readStep(state: OwnBoatState, cell: InputCell): Entered {
   const standIn = blank.inputs.get(cell.name);
-  const entered = state.left.has(cell.name) && standIn ? ({ ok: true, reading: standIn } as const) : readAlone(state, cell);
+  const entered =
+    state.left.has(cell.name) && standIn ? ({ ok: true, reading: standIn } as const) : readAlone(state, cell);
   if (entered === undefined) {
     return no(`${cell.label} is not read yet. Write it, or take the stand-in.`);
   }
   if (!entered.ok) return entered;
-  const together = clashWith(new Map([[cell.name, entered.reading]]), (name) => valueBefore(state, cell, name));
+  const together = clashWith(new Map([[cell.name, entered.reading]]), (name) =>
+    valueBefore(state, cell, name),
+  );
   return together === undefined ? entered : no(together);
 }

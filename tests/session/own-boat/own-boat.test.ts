@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inputNamed } from '../../../src/plan/book.ts';
+import type { InputCell } from '../../../src/plan/template.ts';
+import { stateOf, textOf } from '../../../src/session/own-boat/kept-text.ts';
 import {
   back,
   forward,
@@ -10,11 +12,9 @@ import {
   withAnswer,
   withTyped,
 } from '../../../src/session/own-boat/own-boat.ts';
-import { stateOf, textOf } from '../../../src/session/own-boat/kept-text.ts';
 import { planOf } from '../../../src/session/own-boat/plan-of.ts';
 import { readStep } from '../../../src/session/own-boat/read-step.ts';
 import { firstInputs, stepsOf } from '../../../src/session/own-boat/steps.ts';
-import type { InputCell } from '../../../src/plan/template.ts';
 
 const cell = (name: string): InputCell => {
   const found = inputNamed(name);
@@ -73,7 +73,9 @@ describe('the steps', () => {
     const upright = withAnswer(nothingYet, 'lean', 'upright');
     expect(upright.typed.get('transom_rake')).toBe('0');
     expect(withAnswer(upright, 'lean', 'aft').typed.has('transom_rake')).toBe(false);
-    expect(withAnswer(withTyped(upright, 'transom_rake', '4'), 'lean', 'aft').typed.get('transom_rake')).toBe('4');
+    expect(withAnswer(withTyped(upright, 'transom_rake', '4'), 'lean', 'aft').typed.get('transom_rake')).toBe(
+      '4',
+    );
   });
 });
 
@@ -84,7 +86,10 @@ describe('readStep', () => {
       ok: true,
       reading: { value: 60.325, typed: '2 3/8', unit: 'in', origin: 'reading' },
     });
-    expect(readStep(state, cell('shaft_length'))).toMatchObject({ ok: true, reading: { value: 1016, origin: 'manual' } });
+    expect(readStep(state, cell('shaft_length'))).toMatchObject({
+      ok: true,
+      reading: { value: 1016, origin: 'manual' },
+    });
   });
 
   it('asks for a reading or the stand-in when nothing is typed', () => {
@@ -109,14 +114,19 @@ describe('readStep', () => {
   });
 
   it('holds a stand-in against what was read', () => {
-    const read = readStep(leftToStandIn(withTyped(nothingYet, 'transom_top', '20'), 'transom_bottom'), cell('transom_bottom'));
+    const read = readStep(
+      leftToStandIn(withTyped(nothingYet, 'transom_top', '20'), 'transom_bottom'),
+      cell('transom_bottom'),
+    );
     expect(read.ok).toBe(false);
   });
 
   it('leaves more room for error ashore', () => {
     const ashore = withTyped(answered('mm', 'aft', 'yes', 'ashore'), 'transom_rake', '12');
     expect(readStep(ashore, cell('transom_rake'))).toMatchObject({ reading: { value: 12, offBy: 1 } });
-    expect(readStep(withTyped(ashore, 'transom_top', '900'), cell('transom_top'))).toMatchObject({ reading: { offBy: 20 } });
+    expect(readStep(withTyped(ashore, 'transom_top', '900'), cell('transom_top'))).toMatchObject({
+      reading: { offBy: 20 },
+    });
     const afloat = withTyped(answered('mm', 'aft', 'yes'), 'transom_rake', '12');
     expect(readStep(afloat, cell('transom_rake'))).toMatchObject({ reading: { offBy: 0.2 } });
   });
@@ -127,7 +137,11 @@ describe('planOf', () => {
     const planned = planOf(all(answered('in', 'forward', 'yes')), 'Own boat', '2026-05-01');
     if (!planned.ok) throw new Error(planned.why);
     expect(planned.plan.units).toBe('in');
-    expect(planned.plan.inputs.get('transom_rake')).toMatchObject({ value: -12, origin: 'reading', when: '2026-05-01' });
+    expect(planned.plan.inputs.get('transom_rake')).toMatchObject({
+      value: -12,
+      origin: 'reading',
+      when: '2026-05-01',
+    });
     const read = [...planned.plan.inputs.values()].filter((it) => it.when !== undefined);
     expect(read).toHaveLength(12);
     expect(planned.plan.inputs.get('transom_camber_radius')?.origin).toBe('stand-in');
@@ -141,7 +155,11 @@ describe('planOf', () => {
   });
 
   it('keeps a reading left to its stand-in a stand-in', () => {
-    const planned = planOf(leftToStandIn(all(answered('mm', 'aft', 'yes')), 'boat_speed'), 'Own boat', '2026-05-01');
+    const planned = planOf(
+      leftToStandIn(all(answered('mm', 'aft', 'yes')), 'boat_speed'),
+      'Own boat',
+      '2026-05-01',
+    );
     if (!planned.ok) throw new Error(planned.why);
     expect(planned.plan.inputs.get('boat_speed')).toMatchObject({ value: 8.75, origin: 'stand-in' });
   });
@@ -159,15 +177,28 @@ describe('a state kept as text', () => {
     expect(stateOf(textOf(state))).toEqual(state);
   });
 
-  it.each([null, '', '{', '[]', '{"version":2}', '{"version":1,"answers":{"units":"ell"},"typed":[],"left":[],"at":0}'])(
-    'is nothing yet for %j',
-    (text) => {
-      expect(stateOf(text)).toEqual(nothingYet);
-    },
-  );
+  it.each([
+    null,
+    '',
+    '{',
+    '[]',
+    '{"version":2}',
+    '{"version":1,"answers":{"units":"ell"},"typed":[],"left":[],"at":0}',
+  ])('is nothing yet for %j', (text) => {
+    expect(stateOf(text)).toEqual(nothingYet);
+  });
 
   it('takes no reading that is not asked for', () => {
-    const text = JSON.stringify({ version: 1, answers: {}, typed: [['__proto__', '1'], ['tube_od', '2']], left: ['x'], at: 99 });
+    const text = JSON.stringify({
+      version: 1,
+      answers: {},
+      typed: [
+        ['__proto__', '1'],
+        ['tube_od', '2'],
+      ],
+      left: ['x'],
+      at: 99,
+    });
     expect(stateOf(text)).toEqual({ ...nothingYet, at: 16 });
   });
 });

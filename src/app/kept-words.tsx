@@ -1,0 +1,25 @@
+import { useSyncExternalStore } from 'react';
+import type { Kept } from './kept.ts';
+
+const clock = (when: number): string =>
+  new Date(when).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
+
+/** Kept, keeping or not kept, with where and when or why. */
+export function KeptWords({ kept }: { readonly kept: Kept }) {
+  const state = useSyncExternalStore(kept.state.subscribe, () => kept.state.value);
+  if (state === undefined) return 'opening';
+  if (state.state === 'keeping') return 'keeping';
+  if (state.state === 'kept') return `in this browser, ${clock(state.when)}`;
+  return <strong>not kept</strong>;
+}
+
+/** One ink plate when the plan is not kept, with the door out. */
+export function LostWords({ kept }: { readonly kept: Kept }) {
+  const state = useSyncExternalStore(kept.state.subscribe, () => kept.state.value);
+  if (state?.state !== 'not kept') return null;
+  return (
+    <p className="lost base-on-ink type-small" role="alert">
+      Not kept: {state.why} <a href="#/plan">Save it as a file</a>
+    </p>
+  );
+}

@@ -1,0 +1,41 @@
+import { useSyncExternalStore } from 'react';
+
+/** Places of the page, each with a hash of its own, so that the browser's back works. */
+export const PLACES = [
+  'boat',
+  'gear',
+  'mount',
+  'checks',
+  'loads',
+  'parts',
+  'own-cells',
+  'scenarios',
+  'workbook',
+  'plan',
+  'own-boat',
+  'reference',
+  'not-judged',
+  'drawing',
+  'board',
+  'sweep',
+] as const;
+
+export type Place = (typeof PLACES)[number];
+
+const HOME: Place = 'mount';
+
+function placeOf(hash: string): Place {
+  const name = hash.replace(/^#\//, '');
+  return PLACES.find((it) => it === name) ?? HOME;
+}
+
+const subscribe = (listener: () => void): (() => void) => {
+  window.addEventListener('hashchange', listener);
+  return () => window.removeEventListener('hashchange', listener);
+};
+
+export const usePlace = (): Place => useSyncExternalStore(subscribe, () => placeOf(window.location.hash));
+
+export const go = (place: Place): void => {
+  window.location.hash = `#/${place}`;
+};

@@ -1,0 +1,29 @@
+import { cellNamed } from '../../plan/book.ts';
+import type { Plan } from '../../plan/plan.ts';
+import { formatValue } from '../../units/format-value.ts';
+import type { Judgement, LimitAnswer } from '../../workbook/judged.ts';
+
+const ORDER = ['past', 'no answer', 'near'];
+
+const standInsOf = (plan: Plan): number =>
+  [...plan.inputs.values()].filter((reading) => reading.origin === 'stand-in').length;
+
+function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string {
+  const cell = cellNamed(result) ?? plan.ownCells.find((it) => it.name === result);
+  const shown =
+    value === undefined || !cell ? (why ?? '') : formatValue(value, cell.unit, { unit: plan.units });
+  return `${cell?.label ?? result}: ${verdict.state}${shown === '' ? '' : `, ${shown}`}`;
+}
+
+/** What a message says of a plan: on how much it rests, then the limits past, without an answer and near. */
+export function mailLines(plan: Plan, judgement: Judgement): readonly string[] {
+  const told = judgement.limits
+    .filter((it) => ORDER.includes(it.verdict.state))
+    .toSorted((a, b) => ORDER.indexOf(a.verdict.state) - ORDER.indexOf(b.verdict.state));
+  const counts = ORDER.map((state) => `${told.filter((it) => it.verdict.state === state).length} ${state}`);
+  return [
+    `Limits: ${counts.join(', ')}.`,
+    `It rests on ${standInsOf(plan)} stand-ins.`,
+    ...told.map((it) => line(it, plan)),
+  ];
+}

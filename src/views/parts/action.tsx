@@ -1,0 +1,30 @@
+import type { ReactNode } from 'react';
+import { Icon, type IconName } from './icon.tsx';
+import './action.css';
+
+interface Props {
+  readonly children: ReactNode;
+  readonly onPress: () => void;
+  /** The one thing to do next on this screen. */
+  readonly plate?: boolean;
+  readonly icon?: IconName;
+  readonly disabled?: boolean;
+  /** What a screen reader says instead of the words alone, such as the name of what would be deleted. */
+  readonly says?: string;
+  readonly expanded?: boolean;
+}
+
+/** Something to do, as words; the next thing to do as an ink plate. */
+export const Action = ({ children, onPress, plate = false, icon, disabled = false, says, expanded }: Props) => (
+  <button
+    className={plate ? 'action action-plate base-on-ink' : 'action'}
+    type="button"
+    disabled={disabled}
+    aria-label={says}
+    aria-expanded={expanded}
+    onClick={onPress}
+  >
+    {icon !== undefined && <Icon name={icon} />}
+    <span className="action-word">{children}</span>
+  </button>
+);

@@ -1,0 +1,138 @@
+import { type KeyboardEvent, useCallback, useId, useRef, useState } from 'react';
+import type { Reading, Units, Value } from '../../plan/plan.ts';
+import type { InputCell } from '../../plan/template.ts';
+import type { Session } from '../../session/session.ts';
+import { useDraft, useLook, usePlan, useReading, useSession } from '../use-session.ts';
+import { glide } from './glide.ts';
+import { bareUnit } from './length-style.ts';
+import { Refused } from './refused.tsx';
+import { piecesOf } from './show.ts';
+import { stepped } from './step.ts';
+import './entry-field.css';
+
+const EDGE = {
+  reading: 'entry-reading',
+  manual: 'entry-manual',
+  'stand-in': 'entry-stand-in',
+  assumed: 'entry-stand-in',
+  choice: 'entry-choice',
+} as const;
+
+/** The class that says where a number comes from. */
+export const edgeOf = (reading: Reading | undefined): string => {
+  if (reading === undefined) return '';
+  return reading.formula === undefined ? EDGE[reading.origin] : 'entry-formula';
+};
+
+const ENDS_IN_A_NUMBER = /[\d¼½¾⅛⅜⅝⅞]$/;
+
+/** The text a person gets back to edit: as typed, with its unit when a bare number would now mean another one. */
+function typedText(reading: Reading, cell: InputCell, units: Units): string | undefined {
+  const { formula, typed, unit } = reading;
+  if (formula !== undefined) return formula;
+  if (typed === undefined) return undefined;
+  const meant = cell.unit === 'mm' ? bareUnit(units) : cell.unit;
+  const needsUnit = unit !== undefined && unit !== meant && unit !== '–' && ENDS_IN_A_NUMBER.test(typed);
+  return needsUnit ? `${typed} ${unit}` : typed;
+}
+
+/** A keypad with digits alone serves where neither a sign, a fraction nor a formula is to be expected. */
+const keypad = (cell: InputCell, units: Units): 'decimal' | 'numeric' | 'text' => {
+  if (cell.type === 'whole') return 'numeric';
+  const mayBeNegative = (cell.min ?? cell.above ?? -1) < 0;
+  return mayBeNegative || (cell.unit === 'mm' && units !== 'mm') ? 'text' : 'decimal';
+};
+
+interface Props {
+  readonly cell: InputCell;
+  /** Ids of the label's and of further describing elements. */
+  readonly labelledBy: string;
+  readonly describedBy?: string | undefined;
+  readonly id?: string | undefined;
+}
+
+/** A field for a number, length or formula: shows the value and, while it is edited, the text as it was typed. */
+export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
+  const session = useSession();
+  const { units } = usePlan();
+  const reading = useReading(cell.name);
+  const draft = useDraft(cell.name);
+  const value: Value = useLook(useCallback((it: Session) => it.value(cell.name), [cell.name]));
+  const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
+  const [text, setText] = useState<string>();
+  const before = useRef('');
+  const whyId = useId();
+
+  const [piece] = piecesOf(value, cell.unit, units);
+  const figure = value === null ? '' : (piece?.figure ?? '');
+  const keptText = (): string => {
+    const now = session.reading(cell.name);
+    return (now === undefined ? undefined : typedText(now, cell, units)) ?? figure;
+  };
+
+  const show = (next: string): void => {
+    before.current = next;
+    setText(next);
+  };
+  const commit = (): void => {
+    if (text === undefined || text === before.current) return;
+    before.current = text;
+    glide();
+    session.enter(cell.name, text);
+  };
+  const step = (direction: 1 | -1): void => {
+    commit();
+    const now = session.value(cell.name);
+    if (typeof now !== 'number' || session.reading(cell.name)?.formula !== undefined) return;
+    glide();
+    const next = stepped(cell, now, direction, units);
+    session.choose(cell.name, next);
+    show(piecesOf(next, cell.unit, units)[0]?.figure ?? '');
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
+    if (event.key === 'Enter') {
+      commit();
+      event.currentTarget.select();
+    } else if (event.key === 'Escape') {
+      session.dropDraft(cell.name);
+      show(keptText());
+    } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+      event.preventDefault();
+      step(event.key === 'ArrowUp' ? 1 : -1);
+    }
+  };
+
+  return (
+    <>
+      <input
+        id={id}
+        className={`entry-box type-value ${edgeOf(reading)}`}
+        data-input={cell.name}
+        aria-labelledby={labelledBy}
+        aria-describedby={[describedBy, draft === undefined ? undefined : whyId].filter(Boolean).join(' ') || undefined}
+        aria-invalid={draft === undefined ? undefined : true}
+        inputMode={keypad(cell, units)}
+        enterKeyHint="done"
+        autoComplete="off"
+        autoCapitalize="off"
+        spellCheck={false}
+        readOnly={locked}
+        value={text ?? draft?.typed ?? figure}
+        onFocus={(event) => {
+          show(draft?.typed ?? keptText());
+          const field = event.currentTarget;
+          requestAnimationFrame(() => field.select());
+        }}
+        onChange={(event) => setText(event.target.value)}
+        onBlur={() => {
+          commit();
+          setText(undefined);
+        }}
+        onKeyDown={onKeyDown}
+      />
+      {draft !== undefined && (
+        <Refused id={whyId} why={draft.why} figure={figure} unit={piece?.unit ?? ''} onDrop={() => session.dropDraft(cell.name)} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,92 @@
+import { cellNamed, limitNamed } from '../../plan/book.ts';
+import type { Units } from '../../plan/plan.ts';
+import { formatLength } from '../../units/format-length.ts';
+import { formatNumber } from '../../units/format-number.ts';
+import { formatFlag } from '../../units/format-value.ts';
+import type { LimitAnswer } from '../../workbook/judged.ts';
+import { bareUnit } from './length-style.ts';
+
+const MOST_DECIMALS = 4;
+
+/** The unit of what a limit judges. */
+export const judgedUnit = (limit: LimitAnswer): string => cellNamed(limit.result)?.unit ?? '–';
+
+const isFlag = (limit: LimitAnswer): boolean => {
+  const cell = cellNamed(limit.result);
+  return cell?.kind === 'result' && cell.flag === true;
+};
+
+/** One value in the first unit shown. */
+const first = (value: number, unit: string, units: Units, decimals?: number): string =>
+  unit === 'mm'
+    ? formatLength(value, {
+        unit: bareUnit(units),
+        ...(decimals === undefined ? {} : { decimals }),
+      })
+    : formatNumber(value, unit, decimals);
+
+/** Fewest decimals at which a value off its bound does not read like the bound itself; undefined: the usual ones. */
+function telling(value: number, bound: number | undefined, unit: string, units: Units): number | undefined {
+  if (bound === undefined || value === bound) return undefined;
+  if (first(value, unit, units) !== first(bound, unit, units)) return undefined;
+  for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
+    if (first(value, unit, units, decimals) !== first(bound, unit, units, decimals)) return decimals;
+  }
+  return undefined;
+}
+
+/** The bound that a limit's value is nearest to, or past. */
+export function nearerBound({ value, low, high }: LimitAnswer): number | undefined {
+  if (low === undefined || high === undefined || value === undefined) return low ?? high;
+  return high - value < value - low ? high : low;
+}
+
+/** The value that a limit judges, in the first unit shown. */
+export function valueWords(limit: LimitAnswer, units: Units): string {
+  if (limit.value === undefined) return 'no answer';
+  if (isFlag(limit)) return formatFlag(limit.value === 1);
+  const unit = judgedUnit(limit);
+  return first(limit.value, unit, units, telling(limit.value, nearerBound(limit), unit, units));
+}
+
+/** A length in inches as the second figure, where both units are shown; undefined elsewhere. */
+export const secondWords = (value: number | undefined, unit: string, units: Units): string | undefined =>
+  units === 'both' && unit === 'mm' && value !== undefined ? formatLength(value, { unit: 'in' }) : undefined;
+
+/** "5.3 mm past", "18.7° room"; what is wrong where there is no distance. */
+export function roomWords(limit: LimitAnswer, units: Units): string {
+  const { verdict, graded, value } = limit;
+  const { state, room } = verdict;
+  if (state === 'no answer' || state === 'does not apply') return '';
+  if (!graded) return state === 'past' ? 'not held' : 'held';
+  if (room === undefined) return 'not above 0';
+  const unit = judgedUnit(limit);
+  const bound = nearerBound(limit);
+  const decimals = value === undefined ? undefined : telling(value, bound, unit, units);
+  const size = first(Math.abs(room), unit, units, decimals);
+  // 0 is past only where the bound itself is.
+  if (room === 0 && state === 'past') return 'on the bound';
+  return `${size} ${room < 0 ? 'past' : 'room'}`;
+}
+
+/** "at least 50 mm", "at most 1", "50 mm to 250 mm". */
+export function boundWords(limit: LimitAnswer, units: Units): string {
+  if (isFlag(limit)) return 'yes';
+  const { low, high } = limit;
+  const unit = judgedUnit(limit);
+  const lowIsPast = limitNamed(limit.name)?.low_is_past === true;
+  if (low !== undefined && high !== undefined) {
+    return `${first(low, unit, units)} to ${first(high, unit, units)}`;
+  }
+  if (low !== undefined) return `${lowIsPast ? 'more than' : 'at least'} ${first(low, unit, units)}`;
+  return high === undefined ? '' : `at most ${first(high, unit, units)}`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What a limit is called on the board: its result's short name. */
+export function limitTitle(limit: LimitAnswer): string {
+  const cell = cellNamed(limit.result);
+  const short = cell?.kind === 'result' ? cell.short : (cell?.label ?? limit.result);
+  return limit.own === true ? `${capital(short)}, your own limit` : capital(short);
+}

@@ -1,0 +1,94 @@
+import { type KeyboardEvent, useId, useState } from 'react';
+import type { Done } from '../../session/session.ts';
+import { useKeptDraft } from './use-kept-draft.ts';
+import './text-entry.css';
+
+interface Props {
+  readonly label: string;
+  /** What is in use now, as a person would type it. */
+  readonly value: string;
+  /** Puts in what was typed; a refusal keeps the text, with its sentence under the field. */
+  readonly onPut: (typed: string) => Done;
+  /** Under which a refused text is kept. */
+  readonly draftKey: string;
+  /** The label is read out only, because the words beside the field say it already. */
+  readonly labelSpoken?: boolean;
+  readonly help?: string;
+  readonly lines?: number;
+  readonly decimal?: boolean;
+  /** Formulas and names are better read letter by letter. */
+  readonly code?: boolean;
+  /** The page hook of an input that goes by a name. */
+  readonly input?: string;
+  readonly onCaret?: (at: number) => void;
+}
+
+/** A field for any text that an edit may refuse: it is put in on Enter or on leaving, and stays as typed when refused. */
+export function TextEntry(props: Props) {
+  const { label, value, onPut, draftKey, labelSpoken = false, help, lines = 1, decimal = false, code = false } = props;
+  const id = useId();
+  const { draft, keep, drop } = useKeptDraft(draftKey);
+  const [typed, setTyped] = useState<string>();
+
+  const put = (): void => {
+    if (typed === undefined) return;
+    if (typed === value) {
+      drop();
+    } else {
+      const done = onPut(typed);
+      if (done.ok) drop();
+      else keep(typed, done.why);
+    }
+    setTyped(undefined);
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter' && lines === 1) put();
+    if (event.key === 'Escape') {
+      drop();
+      setTyped(undefined);
+    }
+  };
+  const described = [help === undefined ? '' : `${id}help`, draft?.why === undefined ? '' : `${id}why`]
+    .filter(Boolean)
+    .join(' ');
+  const shared = {
+    id,
+    className: `text-entry-box ${code ? 'text-entry-code' : ''}`,
+    value: typed ?? draft?.typed ?? value,
+    'aria-invalid': draft?.why === undefined ? undefined : true,
+    'aria-describedby': described === '' ? undefined : described,
+    'data-input': props.input,
+    autoComplete: 'off',
+    spellCheck: lines > 1,
+    onBlur: put,
+    onKeyDown,
+  };
+  return (
+    <span className="text-entry">
+      <label className={labelSpoken ? 'base-spoken' : 'text-entry-label type-small'} htmlFor={id}>
+        {label}
+      </label>
+      {lines > 1 ? (
+        <textarea {...shared} rows={lines} onChange={(event) => setTyped(event.target.value)} />
+      ) : (
+        <input
+          {...shared}
+          type="text"
+          inputMode={decimal ? 'decimal' : 'text'}
+          onChange={(event) => setTyped(event.target.value)}
+          onSelect={(event) => props.onCaret?.(event.currentTarget.selectionStart ?? 0)}
+        />
+      )}
+      {help !== undefined && (
+        <span className="text-entry-help type-small" id={`${id}help`}>
+          {help}
+        </span>
+      )}
+      {draft?.why !== undefined && (
+        <span className="text-entry-why type-small" id={`${id}why`} role="alert">
+          {draft.why}
+        </span>
+      )}
+    </span>
+  );
+}

@@ -1,0 +1,59 @@
+import fc from 'fast-check';
+import { Vector3 } from 'three';
+import { describe, expect, it } from 'vitest';
+import { NoAnswer } from '../../../src/calc/answer.ts';
+import { type PairPins, pairForces } from '../../../src/calc/struts/pair-forces.ts';
+import { oneStrutShare } from '../../../src/calc/struts/share.ts';
+
+const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe('two struts that hold the upper clamp', () => {
+  it('balance each case’s level force, in every sign', () => {
+    fc.assert(
+      fc.property(
+        fc.tuple(within(100, 400), within(-60, -10), within(10, 60), within(700, 900)),
+        fc.tuple(within(-200, 50), within(-400, -100), within(500, 1000)),
+        fc.tuple(within(-200, 50), within(100, 400), within(500, 1000)),
+        within(100, 5000),
+        within(0, 1),
+        within(0, 90),
+        (clamp, port, starboard, reaction, drag, swing) => {
+          const pins: PairPins = [...clamp, ...port, ...starboard];
+          const forces = pairForces(reaction, drag, swing, pins);
+          if (forces instanceof NoAnswer) throw new Error(forces.why);
+          const along = (pinY: number, foot: readonly [number, number, number]) =>
+            new Vector3(clamp[0], pinY, clamp[3]).sub(new Vector3(...foot)).normalize();
+          const a = along(clamp[1], port);
+          const b = along(clamp[2], starboard);
+          const levels = forces.cases.map((it) =>
+            a
+              .clone()
+              .multiplyScalar(it.port)
+              .add(b.clone().multiplyScalar(it.starboard)),
+          );
+          const angle = (swing * Math.PI) / 180;
+          const wanted = [
+            [drag, 1],
+            [Math.sin(angle), Math.cos(angle)],
+          ].flatMap(([x = 0, y = 0]) =>
+            [1, -1].flatMap((sx) => [1, -1].map((sy) => [sx * x * reaction, sy * y * reaction] as const)),
+          );
+          expect(levels).toHaveLength(8);
+          for (const [x, y] of wanted) {
+            const nearest = Math.min(...levels.map((it) => Math.hypot(it.x - x, it.y - y)));
+            expect(nearest).toBeLessThanOrEqual(1e-7 * reaction);
+          }
+        },
+      ),
+    );
+  });
+});
+
+describe('a single strut', () => {
+  it('is bent as much by a lever on the far side of its foot as by one on the near side', () => {
+    const share = (pinForward: number) =>
+      oneStrutShare(1000, 0, 0, 60.3, 3.9, 205, 193_000, 1.25, 200, pinForward);
+    expect(share(-500)).toBeCloseTo(share(100), 12);
+    expect(share(-500)).toBeGreaterThan(0);
+  });
+});

@@ -13,7 +13,7 @@ const BELOW: Readonly<Record<string, readonly string[]>> = {
   studies: ['calc', 'units', 'plan'],
   drawings: ['calc', 'units', 'plan'],
   sheets: ['calc', 'units', 'plan', 'drawings'],
-  session: ['calc', 'units', 'plan', 'workbook'],
+  session: ['calc', 'units', 'plan', 'workbook', 'studies'],
   views: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'session'],
   app: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'sheets', 'session', 'views'],
   cli: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'sheets'],

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
-import type { Page } from '../plan/template.ts';
+import type { InputCell, Page } from '../plan/template.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
 import { Lead } from '../views/frame/lead.tsx';
@@ -12,7 +12,7 @@ import type { Kept } from './kept.ts';
 import { KeptWords, LostWords } from './kept-words.tsx';
 import { Bar, Names } from './names.tsx';
 import { go, type Place, usePlace } from './route.ts';
-import { GridView, OwnBoat, OwnCells, PlanPanel, Reference, Remedies, ScenarioPanel, SideDrawing, SweepPanel } from './slots.tsx';
+import { GridView, OwnBoat, OwnCells, PlanPanel, ReadingPicture, Reference, Remedies, RemedySentence, ScenarioPanel, SideDrawing, SweepPanel } from './slots.tsx';
 import '../views/frame/frame.css';
 
 const FORM: Partial<Record<Place, Page>> = { boat: 'Boat', gear: 'Gear', mount: 'Mount' };
@@ -25,6 +25,8 @@ const watchWide = (listener: () => void): (() => void) => {
 };
 
 const remedies = (limit: string) => <Remedies limit={limit} />;
+const mend = (limit: string) => <RemedySentence limit={limit} />;
+const pictureOf = (cell: InputCell) => <ReadingPicture name={cell.name} />;
 
 /** Shows the choice that was asked for on the form, and puts the focus there. */
 function showCell(name: string): void {
@@ -43,7 +45,6 @@ interface Props {
 export function App({ kept }: Props) {
   const place = usePlace();
   const isWide = useSyncExternalStore(watchWide, () => wide.matches);
-  const [lit, setLit] = useState<string>();
   const [deckLight, setDeckLight] = useState(false);
   useEffect(() => {
     document.documentElement.dataset.deckLight = deckLight ? 'on' : 'off';
@@ -58,14 +59,14 @@ export function App({ kept }: Props) {
       <Names place={place} />
       {isWide && (
         <aside className="page-drawing" aria-label="Drawing">
-          <SideDrawing lit={lit} onPoint={setLit} />
+          <SideDrawing />
         </aside>
       )}
       <div className="page-strip">
         <WorstStrip rows={isWide ? 2 : 1} onOpen={() => go('board')} />
       </div>
       <main className="page-middle">
-        <Middle place={place} isWide={isWide} onPoint={setLit} onChoice={onChoice} />
+        <Middle place={place} isWide={isWide} onChoice={onChoice} />
       </main>
       {isWide && !isWorkbook && (
         <aside className="page-right" aria-label="Limits">
@@ -89,18 +90,17 @@ export function App({ kept }: Props) {
 interface MiddleProps {
   readonly place: Place;
   readonly isWide: boolean;
-  readonly onPoint: (name: string | undefined) => void;
   readonly onChoice: (name: string) => void;
 }
 
-function Middle({ place, isWide, onPoint, onChoice }: MiddleProps) {
+function Middle({ place, isWide, onChoice }: MiddleProps) {
   const ready = useReady();
   const form = FORM[place];
   if (form !== undefined) {
     return (
       <>
-        {(isWide || place === 'mount') && <Lead />}
-        <FormPage page={form} onPoint={onPoint} />
+        {(isWide || place === 'mount') && <Lead mend={mend} />}
+        <FormPage page={form} oneByOne={isWide ? undefined : pictureOf} />
       </>
     );
   }
@@ -122,7 +122,9 @@ function Middle({ place, isWide, onPoint, onChoice }: MiddleProps) {
     case 'not-judged':
       return <NotJudged />;
     case 'drawing':
-      return isWide ? <FormPage page="Mount" onPoint={onPoint} /> : (
+      return isWide ? (
+        <FormPage page="Mount" />
+      ) : (
         <div className="page-drawing">
           <SideDrawing />
         </div>
@@ -132,7 +134,7 @@ function Middle({ place, isWide, onPoint, onChoice }: MiddleProps) {
     default:
       return (
         <>
-          <Lead />
+          <Lead mend={mend} />
           <LimitBoard remedies={remedies} onChoice={onChoice} />
           <SweepPanel height={220} />
         </>

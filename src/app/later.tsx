@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense } from 'react';
+import { type ComponentType, lazy, type ReactNode, Suspense } from 'react';
 
 interface Failing {
   readonly message: string;
@@ -8,6 +8,7 @@ interface Failing {
 export function later<Props extends object>(
   name: string,
   load: () => Promise<ComponentType<Props>>,
+  opening: ReactNode = <p className="page-stub type-small base-soft">Opening the {name}.</p>,
 ): ComponentType<Props> {
   const Part = lazy(async () => {
     try {
@@ -24,7 +25,7 @@ export function later<Props extends object>(
   });
   return function Later(props: Props) {
     return (
-      <Suspense fallback={<p className="page-stub type-small base-soft">Opening the {name}.</p>}>
+      <Suspense fallback={opening}>
         <Part {...props} />
       </Suspense>
     );

@@ -2,6 +2,13 @@ import { later } from './later.tsx';
 
 // Parts that load when they are first shown, so that the form paints before them.
 export const SideDrawing = later('drawing', async () => (await import('../views/drawing/side-drawing.tsx')).SideDrawing);
+export const SweepPanel = later('chart', async () => (await import('../views/charts/sweep-panel.tsx')).SweepPanel);
+export const Remedies = later('remedies', async () => (await import('../views/remedies/remedies.tsx')).Remedies);
+export const RemedySentence = later(
+  'remedies',
+  async () => (await import('../views/remedies/remedies.tsx')).RemedySentence,
+  null,
+);
 
 interface Missing {
   readonly limit?: string;
@@ -11,8 +18,7 @@ interface Missing {
 
 const missing = (name: string) => (_: Missing) => <p className="page-stub type-small base-soft">{name}</p>;
 
-export const SweepPanel = missing('sweep');
-export const Remedies = missing('remedies');
+export const ReadingPicture = (_: { readonly name: string }) => null;
 export const GridView = missing('grid');
 export const ScenarioPanel = missing('scenarios');
 export const PlanPanel = missing('plan');

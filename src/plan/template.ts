@@ -14,6 +14,8 @@ const inputSchema = z.strictObject({
   help: z.string().check(z.minLength(10)),
   type: z.enum(['number', 'whole', 'flag', 'word']),
   words: z.optional(z.array(z.string())),
+  /** What a whole number counts, one and several. */
+  noun: z.optional(z.tuple([z.string(), z.string()])),
   unit: z.string(),
   value: z.union([z.number(), z.boolean(), z.string()]),
   off_by: z.number().check(z.nonnegative()),

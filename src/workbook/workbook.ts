@@ -63,6 +63,11 @@ export class Workbook {
     return [...this.#contents.keys()];
   }
 
+  /** A workbook of its own over the same plan, for studies that must not disturb this one. */
+  another(): Workbook {
+    return new Workbook(this.#plan);
+  }
+
   destroy(): void {
     this.#engine.destroy();
   }

@@ -2,8 +2,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { build, preview } from 'vite';
+import { build } from 'vite';
 import type { TestProject } from 'vitest/node';
+import { serve } from '../../src/cli/serve.ts';
 import { CHROMIUM_FLAGS, findChromium } from '../support/chromium.ts';
 
 declare module 'vitest' {
@@ -18,13 +19,9 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const executablePath = findChromium();
   const outDir = mkdtempSync(join(tmpdir(), 'sternmount-page-'));
   await build({ logLevel: 'error', build: { outDir, emptyOutDir: true } });
-  const server = await preview({
-    logLevel: 'error',
-    build: { outDir },
-    preview: { host: '127.0.0.1', port: 0 },
-  });
+  const server = await serve(outDir);
   const browser = await chromium.launchServer({ executablePath, args: [...CHROMIUM_FLAGS] });
-  project.provide('page', server.resolvedUrls?.local[0] ?? '');
+  project.provide('page', server.address);
   project.provide('browser', browser.wsEndpoint());
   return async () => {
     await browser.close();

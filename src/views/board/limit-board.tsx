@@ -1,61 +1,69 @@
 import { memo, type ReactNode, useMemo, useState } from 'react';
 import { standingOf } from '../../session/standing.ts';
-import { roomWords } from '../../session/limit-words.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
+import { judgedUnit, limitTitle, roomWords, secondWords, valueWords } from '../parts/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
-import { labelOf, shortOf, shown, unitOf } from '../parts/show.ts';
+import { pointAt } from '../parts/pointed.ts';
 import { StateWord } from '../parts/state-word.tsx';
-import { useJudgement, usePlan, useReady } from '../use-session.ts';
+import { useUnits } from '../parts/use-units.ts';
+import { useChanged, useJudgement, useReady } from '../use-session.ts';
 import { LimitNotes } from './limit-notes.tsx';
 import './limit-board.css';
 
 interface Props {
   /** What mends a limit, shown when it is opened. */
   readonly remedies?: (limit: string) => ReactNode;
-  /** Where a choice that moves a limit is found. */
-  readonly onChoice?: (name: string) => void;
+  /** The limit that is opened from the start. */
+  readonly opened?: string | undefined;
 }
 
 /** Every limit: those past first, then those without an answer, then near, then inside with the least room first. */
-export function LimitBoard({ remedies, onChoice }: Props) {
-  const judgement = useJudgement();
+export function LimitBoard({ remedies, opened }: Props) {
+  const { limits } = useJudgement();
   const ready = useReady();
-  const plan = usePlan();
-  const standing = useMemo(() => standingOf(judgement.limits), [judgement.limits]);
-  const [open, setOpen] = useState<string>();
-  const toggle = (name: string): void => setOpen(open === name ? undefined : name);
-  const rows = (limits: readonly LimitAnswer[], small: boolean) =>
-    limits.map((limit) => (
-      <BoardRow key={limit.name} limit={limit} small={small} open={open === limit.name} onToggle={toggle}>
-        {open === limit.name && (
-          <LimitNotes limit={limit} {...(onChoice === undefined ? {} : { onChoice })}>
-            {remedies?.(limit.name)}
-          </LimitNotes>
-        )}
-      </BoardRow>
-    ));
+  const standing = useMemo(() => standingOf(limits), [limits]);
+  const [open, setOpen] = useState<string | undefined>(opened);
+  const rows = (shown: readonly LimitAnswer[], small: boolean) => (
+    <ul className="board-list">
+      {shown.map((limit) => (
+        <BoardRow
+          key={limit.name}
+          limit={limit}
+          small={small}
+          open={open === limit.name}
+          onToggle={setOpen}
+          remedies={remedies}
+        />
+      ))}
+    </ul>
+  );
+  const pressing = [...standing.past, ...standing.unanswered, ...standing.near];
+  const { inside, notApplying } = standing;
   return (
     <div className="board" data-view="board">
-      <h2 className="type-section board-title">Limits</h2>
-      {!ready && <p className="type-small base-soft">Working out the limits.</p>}
-      {rows([...standing.past, ...standing.unanswered, ...standing.near], false)}
-      {standing.inside.length > 0 && (
-        <p className="type-small base-soft board-count">{standing.inside.length} inside, least room first</p>
+      <h2 className="board-title type-section">Limits</h2>
+      {!ready && <p className="board-note type-small base-soft">The limits are being worked out.</p>}
+      {ready && pressing.length === 0 && (
+        <p className="board-note type-small">None is past, none is near, and each that applies has an answer.</p>
       )}
-      {rows(standing.inside, true)}
-      {standing.notApplying.length > 0 && (
-        <p className="board-rest type-small base-soft">
+      {pressing.length > 0 && rows(pressing, false)}
+      {inside.length > 0 && (
+        <h3 className="board-note type-small base-soft">{inside.length} inside, least room first</h3>
+      )}
+      {rows(inside, true)}
+      {notApplying.length > 0 && (
+        <p className="board-note type-small base-soft">
           Do not apply here:{' '}
-          {standing.notApplying.map((limit, at) => (
+          {notApplying.map((limit, at) => (
             <span key={limit.name} data-limit={limit.name} data-state={limit.verdict.state}>
               {at === 0 ? '' : ', '}
-              {shortOf(limit.name, plan)}
+              {limitTitle(limit)}
             </span>
           ))}
           .
         </p>
       )}
-      <p className="type-small board-rest">
+      <p className="board-note type-small">
         <a href="#/not-judged">What is not judged here</a>
       </p>
     </div>
@@ -64,27 +72,35 @@ export function LimitBoard({ remedies, onChoice }: Props) {
 
 interface RowProps {
   readonly limit: LimitAnswer;
+  /** One line: a limit that is inside. */
   readonly small: boolean;
   readonly open: boolean;
-  readonly onToggle: (name: string) => void;
-  readonly children: ReactNode;
+  readonly onToggle: (name: string | undefined) => void;
+  readonly remedies: Props['remedies'];
 }
 
-const BoardRow = memo(function BoardRow({ limit, small, open, onToggle, children }: RowProps) {
-  const plan = usePlan();
-  const unit = unitOf(limit.result, plan);
+const BoardRow = memo(function BoardRow({ limit, small, open, onToggle, remedies }: RowProps) {
+  const units = useUnits();
+  const changed = useChanged(limit.result);
   const { state } = limit.verdict;
-  const value = limit.graded && limit.value !== undefined ? shown(limit.value, unit, plan.units) : '';
-  const room = state === 'no answer' ? (limit.why ?? 'Something it needs is missing.') : roomWords(limit, unit, plan.units);
+  const second = secondWords(limit.value, judgedUnit(limit), units);
   return (
-    <div
-      className={`board-row ${small ? 'board-row-small' : ''} board-row-${state.replace(' ', '-')}`}
+    <li
+      className={`board-row ${small ? 'board-row-small' : ''}`}
       data-limit={limit.name}
       data-state={state}
+      data-changed={changed ? '' : undefined}
+      onPointerEnter={() => pointAt(limit.result)}
+      onPointerLeave={() => pointAt(undefined)}
     >
-      <button type="button" className="board-line" aria-expanded={open} onClick={() => onToggle(limit.name)}>
+      <button
+        type="button"
+        className="board-line"
+        aria-expanded={open}
+        onClick={() => onToggle(open ? undefined : limit.name)}
+      >
         <Mark limit={markedOf(limit)} small={small} />
-        <span className="board-name type-label">{small ? shortOf(limit.result, plan) : labelOf(limit.result, plan)}</span>
+        <span className="board-name type-label">{limitTitle(limit)}</span>
         {small ? (
           <span className="base-spoken">{state}</span>
         ) : (
@@ -92,10 +108,21 @@ const BoardRow = memo(function BoardRow({ limit, small, open, onToggle, children
             <StateWord state={state} />
           </span>
         )}
-        {!small && <span className="board-value type-value">{value}</span>}
-        <span className="board-room type-small">{room}</span>
+        {state === 'no answer' ? (
+          <span className="board-why type-small">{limit.why ?? 'Something it needs is missing.'}</span>
+        ) : (
+          <>
+            {!small && (
+              <span className="board-value type-value">
+                {valueWords(limit, units)}
+                {second !== undefined && <span className="board-second type-small">{second}</span>}
+              </span>
+            )}
+            <span className="board-room type-small">{roomWords(limit, units)}</span>
+          </>
+        )}
       </button>
-      {children}
-    </div>
+      {open && <LimitNotes limit={limit}>{remedies?.(limit.name)}</LimitNotes>}
+    </li>
   );
 });

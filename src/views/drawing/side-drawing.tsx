@@ -1,23 +1,19 @@
 import { useMemo, useRef } from 'react';
 import { layout } from '../../drawings/layout/layout.ts';
 import { sideView } from '../../drawings/side/side-view.ts';
+import { pointAt, usePointed } from '../parts/pointed.ts';
 import { useLook, usePlan, useReady, useSession } from '../use-session.ts';
 import { SceneSvg } from './scene-svg.tsx';
 import { sessionLimits, sessionValues } from './session-values.ts';
-import { useBox } from './use-box.ts';
+import { useBox } from '../parts/use-box.ts';
 import './side-drawing.css';
 
 const judgementOf = (session: { readonly judgement: object }): object => session.judgement;
 
-interface Props {
-  /** The choice that is pointed at. */
-  readonly lit?: string | undefined;
-  readonly onPoint?: ((name: string | undefined) => void) | undefined;
-}
-
 /** The mount from the side, to scale, moving with every edit. */
-export function SideDrawing({ lit, onPoint }: Props) {
+export function SideDrawing() {
   const session = useSession();
+  const lit = usePointed();
   const { units } = usePlan();
   const ready = useReady();
   const judgement = useLook(judgementOf);
@@ -44,9 +40,9 @@ export function SideDrawing({ lit, onPoint }: Props) {
       data-view="drawing"
       onPointerMove={(event) => {
         const part = event.target instanceof Element ? event.target.getAttribute('data-part') : null;
-        onPoint?.(part ?? undefined);
+        pointAt(part ?? undefined);
       }}
-      onPointerLeave={() => onPoint?.(undefined)}
+      onPointerLeave={() => pointAt(undefined)}
     >
       {typeof drawn === 'string' ? (
         <p className="drawing-failed type-small">The drawing could not be made: {drawn}</p>

@@ -1,95 +1,104 @@
 import { memo, type ReactNode, useCallback, useId, useState } from 'react';
-import type { Origin } from '../../plan/plan.ts';
-import { readingOf } from '../../plan/plan.ts';
-import { editGoesTo } from '../../plan/edit/reading.ts';
-import { setLocked } from '../../plan/edit/settings.ts';
 import type { InputCell } from '../../plan/template.ts';
+import type { Session } from '../../session/session.ts';
 import { EntryField } from '../parts/entry-field.tsx';
-import { Icon } from '../parts/icon.tsx';
-import { PickField } from '../parts/pick-field.tsx';
+import { isPicked, PickField } from '../parts/pick-field.tsx';
+import { pointAt, useIsPointed } from '../parts/pointed.ts';
+import { Refused } from '../parts/refused.tsx';
 import { piecesOf } from '../parts/show.ts';
 import { Slider } from '../parts/slider.tsx';
 import { Stepper } from '../parts/stepper.tsx';
-import { useAnswer, useChanged, useLook, usePlan, useReading, useSession } from '../use-session.ts';
+import { useUnits } from '../parts/use-units.ts';
+import { useChanged, useDraft, useLook, useSession } from '../use-session.ts';
+import { CellMeta } from './cell-meta.tsx';
 import { CellNotes } from './cell-notes.tsx';
+import { unusedWords } from './unused.ts';
 import './cell-row.css';
 
-const ORIGIN_WORD: Readonly<Record<Origin, string>> = {
-  reading: 'reading',
-  manual: 'gear’s manual',
-  'stand-in': 'stand-in',
-  assumed: 'assumed',
-  choice: '',
-};
-
-const isPicked = (cell: InputCell): boolean => cell.type === 'flag' || cell.type === 'word';
+const useValue = (name: string) => useLook(useCallback((it: Session) => it.value(name), [name]));
 
 interface Props {
   readonly cell: InputCell;
-  /** A small drawing of what is read, shown where there is room for one reading at a time. */
-  readonly picture?: ReactNode;
-  readonly onPoint?: ((name: string | undefined) => void) | undefined;
+  /** Shown alone on the screen: its place among the rest, how to read it, and a small drawing of what is measured. */
+  readonly alone?: ReactNode;
 }
 
 /** One input of the form: name, field, unit, where it comes from; and, opened, how to read it. */
-export const CellRow = memo(function CellRow({ cell, picture, onPoint }: Props) {
+export const CellRow = memo(function CellRow({ cell, alone }: Props) {
+  const { name } = cell;
   const labelId = useId();
+  const fieldId = useId();
+  const whyId = useId();
   const [open, setOpen] = useState(false);
-  const changed = useChanged(cell.name);
+  const [told, setTold] = useState<string>();
+  const changed = useChanged(name);
+  const pointed = useIsPointed(name);
+  const draft = useDraft(name);
+  const unused = useLook(useCallback((it: Session) => unusedWords(name, (other) => it.value(other)), [name]));
+  const why = draft?.why ?? told;
   const isChoice = cell.kind === 'choice';
   const steps = isChoice && !isPicked(cell);
+  const field = { cell, id: fieldId, labelledBy: labelId, describedBy: why === undefined ? undefined : whyId };
   return (
     <div
-      className={`cell ${isChoice ? 'cell-choice' : ''}`}
-      data-cell={cell.name}
+      className={`cell ${steps ? 'cell-choice' : ''} ${alone === undefined ? '' : 'cell-alone'}`}
+      data-cell={name}
       data-changed={changed ? '' : undefined}
-      onPointerEnter={() => onPoint?.(cell.name)}
-      onPointerLeave={() => onPoint?.(undefined)}
-      onFocus={() => onPoint?.(cell.name)}
+      data-pointed={pointed ? '' : undefined}
+      data-unused={unused === undefined ? undefined : ''}
+      onPointerEnter={() => pointAt(name)}
+      onPointerLeave={() => pointAt(undefined)}
+      onFocus={() => pointAt(name)}
     >
-      {picture}
-      <button className="cell-label type-label" type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
-        <span id={labelId}>{cell.label}</span>
-      </button>
+      {alone}
+      <label className="cell-label type-label" id={labelId} htmlFor={fieldId}>
+        {cell.label}
+      </label>
       <span className="cell-field">
-        {steps && <Stepper cell={cell} direction={-1} />}
-        <CellValue cell={cell} labelledBy={labelId} />
-        {steps && <Stepper cell={cell} direction={1} />}
+        {steps && <Stepper cell={cell} direction={-1} onTold={setTold} />}
+        <Shown name={name}>
+          {isPicked(cell) ? <PickField {...field} onTold={setTold} /> : <EntryField {...field} />}
+        </Shown>
+        {steps && <Stepper cell={cell} direction={1} onTold={setTold} />}
       </span>
       <CellUnit cell={cell} />
-      <CellOrigin cell={cell} />
-      {steps && cell.usual !== undefined && (
+      <p className="cell-meta type-small">
+        <CellMeta cell={cell} unused={unused} />
+        <button
+          type="button"
+          className="cell-more base-plain-button"
+          aria-expanded={open}
+          aria-label={`More on: ${cell.label}`}
+          onClick={() => setOpen(!open)}
+        >
+          {open ? 'less' : 'more'}
+        </button>
+      </p>
+      {steps && cell.usual !== undefined && unused === undefined && (
         <span className="cell-slider">
-          <Slider cell={cell} />
+          <Slider cell={cell} onTold={setTold} />
         </span>
       )}
+      {why !== undefined && <CellRefusal cell={cell} id={whyId} why={why} onDone={() => setTold(undefined)} />}
       {open && <CellNotes cell={cell} />}
-      {isChoice && open && <CellLock cell={cell} />}
     </div>
   );
 });
 
-function CellValue({ cell, labelledBy }: { readonly cell: InputCell; readonly labelledBy: string }) {
-  const reading = useReading(cell.name);
-  const answer = useAnswer(cell.name);
-  const value = answer?.value ?? reading?.value ?? null;
+/** Carries the value in base units for whoever reads the page. */
+function Shown({ name, children }: { readonly name: string; readonly children: ReactNode }) {
+  const value = useValue(name);
   return (
-    <span className="cell-value" data-name={cell.name} data-value={value === null ? '' : String(value)}>
-      {isPicked(cell) ? (
-        <PickField cell={cell} labelledBy={labelledBy} />
-      ) : (
-        <EntryField cell={cell} labelledBy={labelledBy} />
-      )}
+    <span className="cell-value" data-name={name} data-value={value === null ? '' : String(value)}>
+      {children}
     </span>
   );
 }
 
 function CellUnit({ cell }: { readonly cell: InputCell }) {
-  const { units } = usePlan();
-  const reading = useReading(cell.name);
-  const answer = useAnswer(cell.name);
-  if (isPicked(cell)) return <span className="cell-unit" />;
-  const value = answer?.value ?? reading?.value ?? null;
+  const units = useUnits();
+  const value = useValue(cell.name);
+  if (isPicked(cell)) return null;
   const [first, second] = piecesOf(value ?? 0, cell.unit, units);
   return (
     <span className="cell-unit type-small">
@@ -103,47 +112,29 @@ function CellUnit({ cell }: { readonly cell: InputCell }) {
   );
 }
 
-function CellOrigin({ cell }: { readonly cell: InputCell }) {
-  const reading = useReading(cell.name);
-  const where = useLook(
-    useCallback(
-      (it) => {
-        const target = editGoesTo(it.plan, cell.name);
-        return target !== null && readingOf(it.plan, cell.name, null) !== it.reading(cell.name) ? target : '';
-      },
-      [cell.name],
-    ),
-  );
-  const locked = useLook(useCallback((it) => it.plan.locked.has(cell.name), [cell.name]));
-  const word = reading?.formula !== undefined ? 'from other cells' : reading === undefined ? '' : ORIGIN_WORD[reading.origin];
-  return (
-    <span className="cell-origin type-small">
-      {locked && (
-        <span className="cell-locked">
-          <Icon name="lock" /> already drilled
-        </span>
-      )}
-      {word}
-      {where !== '' && <span>{word === '' ? '' : ' · '}in “{where}”</span>}
-    </span>
-  );
+interface RefusalProps {
+  readonly cell: InputCell;
+  readonly id: string;
+  readonly why: string;
+  readonly onDone: () => void;
 }
 
-function CellLock({ cell }: { readonly cell: InputCell }) {
+function CellRefusal({ cell, id, why, onDone }: RefusalProps) {
   const session = useSession();
-  const locked = useLook(useCallback((it) => it.plan.locked.has(cell.name), [cell.name]));
+  const units = useUnits();
+  const value = useValue(cell.name);
+  const [piece] = piecesOf(value, cell.unit, units);
+  const drop = (): void => {
+    session.dropDraft(cell.name);
+    onDone();
+  };
   return (
-    <label className="cell-lock type-small">
-      <input
-        type="checkbox"
-        checked={locked}
-        onChange={() =>
-          session.edit(locked ? `Lock off ${cell.label}` : `Lock on ${cell.label}`, (plan) =>
-            setLocked(plan, cell.name, !locked),
-          )
-        }
-      />
-      Already drilled: nothing may change it
-    </label>
+    <Refused
+      id={id}
+      why={why}
+      figure={value === null ? '' : (piece?.figure ?? '')}
+      unit={piece?.unit ?? ''}
+      onDrop={drop}
+    />
   );
 }

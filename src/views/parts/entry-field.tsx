@@ -1,13 +1,13 @@
-import { type KeyboardEvent, useCallback, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, useCallback, useRef, useState } from 'react';
 import type { Reading, Units, Value } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
-import { useDraft, useLook, usePlan, useReading, useSession } from '../use-session.ts';
+import { useDraft, useLook, useReading, useSession } from '../use-session.ts';
 import { glide } from './glide.ts';
 import { bareUnit } from './length-style.ts';
-import { Refused } from './refused.tsx';
 import { piecesOf } from './show.ts';
 import { stepped } from './step.ts';
+import { useUnits } from './use-units.ts';
 import './entry-field.css';
 
 const EDGE = {
@@ -54,14 +54,13 @@ interface Props {
 /** A field for a number, length or formula: shows the value and, while it is edited, the text as it was typed. */
 export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   const session = useSession();
-  const { units } = usePlan();
+  const units = useUnits();
   const reading = useReading(cell.name);
   const draft = useDraft(cell.name);
   const value: Value = useLook(useCallback((it: Session) => it.value(cell.name), [cell.name]));
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
   const [text, setText] = useState<string>();
   const before = useRef('');
-  const whyId = useId();
 
   const [piece] = piecesOf(value, cell.unit, units);
   const figure = value === null ? '' : (piece?.figure ?? '');
@@ -103,36 +102,31 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   };
 
   return (
-    <>
-      <input
-        id={id}
-        className={`entry-box type-value ${edgeOf(reading)}`}
-        data-input={cell.name}
-        aria-labelledby={labelledBy}
-        aria-describedby={[describedBy, draft === undefined ? undefined : whyId].filter(Boolean).join(' ') || undefined}
-        aria-invalid={draft === undefined ? undefined : true}
-        inputMode={keypad(cell, units)}
-        enterKeyHint="done"
-        autoComplete="off"
-        autoCapitalize="off"
-        spellCheck={false}
-        readOnly={locked}
-        value={text ?? draft?.typed ?? figure}
-        onFocus={(event) => {
-          show(draft?.typed ?? keptText());
-          const field = event.currentTarget;
-          requestAnimationFrame(() => field.select());
-        }}
-        onChange={(event) => setText(event.target.value)}
-        onBlur={() => {
-          commit();
-          setText(undefined);
-        }}
-        onKeyDown={onKeyDown}
-      />
-      {draft !== undefined && (
-        <Refused id={whyId} why={draft.why} figure={figure} unit={piece?.unit ?? ''} onDrop={() => session.dropDraft(cell.name)} />
-      )}
-    </>
+    <input
+      id={id}
+      className={`entry-box type-value ${edgeOf(reading)}`}
+      data-input={cell.name}
+      aria-labelledby={labelledBy}
+      aria-describedby={describedBy}
+      aria-invalid={draft === undefined ? undefined : true}
+      inputMode={keypad(cell, units)}
+      enterKeyHint="done"
+      autoComplete="off"
+      autoCapitalize="off"
+      spellCheck={false}
+      readOnly={locked}
+      value={text ?? draft?.typed ?? figure}
+      onFocus={(event) => {
+        show(draft?.typed ?? keptText());
+        const field = event.currentTarget;
+        requestAnimationFrame(() => field.select());
+      }}
+      onChange={(event) => setText(event.target.value)}
+      onBlur={() => {
+        commit();
+        setText(undefined);
+      }}
+      onKeyDown={onKeyDown}
+    />
   );
 }

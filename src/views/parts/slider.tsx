@@ -2,10 +2,11 @@ import { type KeyboardEvent, useCallback, useRef } from 'react';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { formatValue } from '../../units/format-value.ts';
-import { useLook, usePlan, useSession } from '../use-session.ts';
+import { useLook, useSession } from '../use-session.ts';
 import { glide } from './glide.ts';
 import { bareUnit, lengthStyle } from './length-style.ts';
 import { settled, stepped } from './step.ts';
+import { useUnits } from './use-units.ts';
 import './slider.css';
 
 let drags = 0;
@@ -30,7 +31,7 @@ interface Props {
 /** Moves a choice through its usual range; one drag is one step of undo. */
 export function Slider({ cell, onTold }: Props) {
   const session = useSession();
-  const { units } = usePlan();
+  const units = useUnits();
   const value = useLook(useCallback((it: Session) => it.value(cell.name), [cell.name]));
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
   const gesture = useRef('');

@@ -2,68 +2,100 @@ import { memo, useState } from 'react';
 import { pages } from '../../plan/book.ts';
 import type { Page, ResultCell } from '../../plan/template.ts';
 import { BackingText } from '../parts/backing-text.tsx';
+import { bareUnit } from '../parts/length-style.ts';
+import { roomWords } from '../parts/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
-import { piecesOf } from '../parts/show.ts';
+import { pointAt } from '../parts/pointed.ts';
+import { Quantity } from '../parts/quantity.tsx';
+import { shown } from '../parts/show.ts';
 import { StateWord } from '../parts/state-word.tsx';
-import { useAnswer, useChanged, useLimit, usePlan } from '../use-session.ts';
+import { useUnits } from '../parts/use-units.ts';
+import { useAnswer, useChanged, useLimit } from '../use-session.ts';
 import './results-page.css';
 
+interface Props {
+  readonly page: Page;
+  /** The result that is opened from the start. */
+  readonly opened?: string | undefined;
+}
+
 /** A page of results: each with its value, its state where it is judged, and what stands behind it. */
-export function ResultsPage({ page }: { readonly page: Page }) {
+export function ResultsPage({ page, opened }: Props) {
   const sections = pages.find((it) => it.page === page)?.sections ?? [];
   return (
     <div className="results" data-view="results">
       <h2 className="type-page">{page}</h2>
-      <p className="type-small base-soft">Worked out from your readings and choices. Open a line to see how.</p>
-      {sections.map((section) => (
-        <section key={section.title} className="results-section">
-          <h3 className="type-section">{section.title}</h3>
-          <p className="type-small base-soft">{section.lead}</p>
-          {section.cells.map((cell) => cell.kind === 'result' && <ResultRow key={cell.name} cell={cell} />)}
+      <p className="type-small base-soft">
+        Worked out from your readings and choices: estimates. Open a line to see what stands behind it.
+      </p>
+      {sections.map(({ title, lead, cells }) => (
+        <section key={title} className="results-section" aria-label={title}>
+          <h3 className="type-section">{title}</h3>
+          <p className="results-lead type-small base-soft">{lead}</p>
+          {cells.map(
+            (cell) =>
+              cell.kind === 'result' && (
+                <ResultRow
+                  key={cell.name === opened ? `${cell.name} opened` : cell.name}
+                  cell={cell}
+                  opened={cell.name === opened}
+                />
+              ),
+          )}
         </section>
       ))}
     </div>
   );
 }
 
-const ResultRow = memo(function ResultRow({ cell }: { readonly cell: ResultCell }) {
-  const { units } = usePlan();
+interface RowProps {
+  readonly cell: ResultCell;
+  readonly opened: boolean;
+}
+
+const ResultRow = memo(function ResultRow({ cell, opened }: RowProps) {
+  const units = useUnits();
   const answer = useAnswer(cell.name);
   const limit = useLimit(cell.name);
   const changed = useChanged(cell.name);
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(opened);
   const value = answer?.value ?? null;
-  const pieces = value === null ? [] : piecesOf(value, cell.unit, units);
+  const judged = limit !== undefined && limit.verdict.state !== 'does not apply' ? limit : undefined;
+  const { name, label, unit, help, formula } = cell;
   return (
-    <div className="result" data-changed={changed ? '' : undefined}>
-      <button className="result-label type-label" type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
-        {cell.label}
-      </button>
-      <span className="result-state">
-        {limit !== undefined && limit.verdict.state !== 'does not apply' && (
-          <>
-            <Mark small limit={markedOf(limit)} />
-            <StateWord state={limit.verdict.state} />
-          </>
-        )}
-      </span>
-      <span className="result-value type-value" data-name={cell.name} data-value={value === null ? '' : String(value)}>
-        {answer === undefined ? '' : value === null ? '–' : pieces[0]?.figure}
-      </span>
-      <span className="result-unit type-small">
-        {pieces[0]?.unit}
-        {pieces[1] !== undefined && (
-          <span className="result-inches">
-            {pieces[1].figure} {pieces[1].unit}
+    <div
+      className="result"
+      data-cell={name}
+      data-changed={changed ? '' : undefined}
+      onPointerEnter={() => pointAt(name)}
+      onPointerLeave={() => pointAt(undefined)}
+    >
+      <button className="result-line" type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span className="result-label type-label">{label}</span>
+        <span className="result-value type-value" data-name={name} data-value={value === null ? '' : String(value)}>
+          {answer !== undefined && value === null ? (
+            <span className="result-none type-small">no answer</span>
+          ) : (
+            answer !== undefined && <Quantity value={value} unit={unit} aligned />
+          )}
+        </span>
+        {judged !== undefined && (
+          <span className="result-state type-small">
+            <Mark small limit={markedOf(judged)} />
+            <StateWord state={judged.verdict.state} />
+            <span>{judged.graded ? roomWords(judged, units) : ''}</span>
           </span>
         )}
-      </span>
-      {answer?.why !== undefined && <p className="result-why type-small">{answer.why}</p>}
+      </button>
+      {answer?.why !== undefined && <p className="result-why type-small base-soft">{answer.why}</p>}
       {open && (
-        <div className="result-open type-small">
-          <p>{cell.help}</p>
-          <BackingText formula={cell.formula} />
-          <p className="base-soft">In formulas: {cell.name}</p>
+        <div className="result-open">
+          <p className="type-small">{help}</p>
+          <BackingText
+            formula={formula}
+            result={value === null ? undefined : shown(value, unit, bareUnit(units))}
+          />
+          <p className="type-small base-soft">In formulas: {name}</p>
         </div>
       )}
     </div>

@@ -182,6 +182,7 @@ export function swungReference(it: Rudders, heights = 13, angles = 25): Referenc
   for (const start of points.slice(0, 3)) {
     let { z, main, vane, value } = start;
     let size = 1;
+    let moves = 0;
     while (size > 1e-7) {
       let moved = false;
       for (const dz of [0, -1, 1]) {
@@ -201,7 +202,12 @@ export function swungReference(it: Rudders, heights = 13, angles = 25): Referenc
           }
         }
       }
-      if (!moved) size /= 2;
+      // A narrow valley could be followed for ever in steps of one size.
+      moves = moved ? moves + 1 : 0;
+      if (!moved || moves > 20) {
+        size /= 2;
+        moves = 0;
+      }
     }
     fine = Math.min(fine, value);
   }

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { DESK, goTo, PHONE, stateOf, TABLET, useBrowser, valueOf } from './page.ts';
+
+const open = useBrowser();
+
+describe('the page at first', () => {
+  it('says what is past, why, and by how much', async () => {
+    const { page } = await open(DESK);
+    expect(await stateOf(page, 'rudder_gap')).toBe('past');
+    const text = (await page.locator('.frame-lead').textContent()) ?? '';
+    expect(text).toContain('The two rudders pass 44.7 mm apart');
+    expect(text).toContain('you asked for at least 50 mm');
+    await goTo(page, 'checks');
+    expect(await valueOf(page, 'results', 'rudder_gap')).toBeCloseTo(44.7009, 4);
+  });
+
+  it.each([
+    ['1440', DESK],
+    ['1024', TABLET],
+    ['390', PHONE],
+  ])('is no wider than its window at %s px', async (_, size) => {
+    const { page } = await open(size);
+    const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(wider).toBeLessThanOrEqual(0);
+  });
+});

@@ -1,8 +1,11 @@
-import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
+import { useEffect, useState } from 'react';
 import type { InputCell, Page } from '../plan/template.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
-import { Lead } from '../views/frame/lead.tsx';
+import { Announcer } from '../views/frame/announcer.tsx';
+import { LeadSentence } from '../views/frame/lead-sentence.tsx';
+import { PlanTitle } from '../views/frame/plan-title.tsx';
+import { type Shape, useShape } from '../views/frame/shape.ts';
 import { TitleBlock } from '../views/frame/title-block.tsx';
 import { WorstStrip } from '../views/frame/worst-strip.tsx';
 import { NotJudged } from '../views/not-judged/not-judged.tsx';
@@ -11,30 +14,37 @@ import { useReady } from '../views/use-session.ts';
 import type { Kept } from './kept.ts';
 import { KeptWords, LostWords } from './kept-words.tsx';
 import { Bar, Names } from './names.tsx';
-import { go, type Place, usePlace } from './route.ts';
-import { GridView, OwnBoat, OwnCells, PlanPanel, ReadingPicture, Reference, Remedies, RemedySentence, ScenarioPanel, SideDrawing, SweepPanel } from './slots.tsx';
+import { go, type Place, useAskedCell, usePlace } from './route.ts';
+import {
+  GridView,
+  OwnBoat,
+  OwnCells,
+  PlanPanel,
+  ReadingPicture,
+  Reference,
+  Remedies,
+  RemedySentence,
+  ScenarioPanel,
+  SideDrawing,
+  SweepPanel,
+} from './slots.tsx';
 import '../views/frame/frame.css';
 
 const FORM: Partial<Record<Place, Page>> = { boat: 'Boat', gear: 'Gear', mount: 'Mount' };
 const RESULTS: Partial<Record<Place, Page>> = { checks: 'Checks', loads: 'Loads', parts: 'Parts' };
 
-const wide = window.matchMedia('(min-width: 45em)');
-const watchWide = (listener: () => void): (() => void) => {
-  wide.addEventListener('change', listener);
-  return () => wide.removeEventListener('change', listener);
-};
+/** Places whose tables or steps need the room of two columns; the limits then stand in the strip alone. */
+const BROAD: ReadonlySet<Place> = new Set(['scenarios', 'plan', 'own-boat', 'reference']);
 
 const remedies = (limit: string) => <Remedies limit={limit} />;
 const mend = (limit: string) => <RemedySentence limit={limit} />;
 const pictureOf = (cell: InputCell) => <ReadingPicture name={cell.name} />;
 
-/** Shows the choice that was asked for on the form, and puts the focus there. */
+/** Brings the cell that the address asks for into sight, with the focus on its field or line. */
 function showCell(name: string): void {
-  requestAnimationFrame(() => {
-    const field = document.querySelector<HTMLElement>(`[data-view="form"] [data-input="${name}"]`);
-    field?.scrollIntoView({ block: 'center' });
-    field?.focus();
-  });
+  const cell = document.querySelector<HTMLElement>(`main [data-cell="${CSS.escape(name)}"]`);
+  cell?.scrollIntoView({ block: 'center' });
+  cell?.querySelector<HTMLElement>('[data-input], button')?.focus({ preventScroll: true });
 }
 
 interface Props {
@@ -44,68 +54,85 @@ interface Props {
 /** The page: its names, the drawing, what is being worked on, the limits, the chart, the title block. */
 export function App({ kept }: Props) {
   const place = usePlace();
-  const isWide = useSyncExternalStore(watchWide, () => wide.matches);
+  const shape = useShape();
   const [deckLight, setDeckLight] = useState(false);
   useEffect(() => {
     document.documentElement.dataset.deckLight = deckLight ? 'on' : 'off';
   }, [deckLight]);
-  const onChoice = useCallback((name: string) => {
-    go('mount');
-    showCell(name);
-  }, []);
+  const asked = useAskedCell();
+  useEffect(() => {
+    if (asked !== undefined) showCell(asked);
+  }, [asked]);
+  const inColumns = shape === 'three' || shape === 'two';
   const isWorkbook = place === 'workbook';
+  const isBroad = BROAD.has(place);
+  const withDrawing =
+    shape === 'three' || (shape === 'two' && !isWorkbook) || (shape === 'low' && place !== 'drawing');
+  const withBoard = inColumns && !isBroad && !(shape === 'two' && isWorkbook);
   return (
-    <div className="page" data-wide={isWorkbook ? '' : undefined}>
-      <Names place={place} />
-      {isWide && (
-        <aside className="page-drawing" aria-label="Drawing">
-          <SideDrawing />
-        </aside>
-      )}
-      <div className="page-strip">
-        <WorstStrip rows={isWide ? 2 : 1} onOpen={() => go('board')} />
+    <div className="page" data-shape={shape} data-place={place} data-broad={isBroad ? '' : undefined}>
+      <header className="page-head">
+        <PlanTitle />
+        {inColumns && <Names place={place} all />}
+      </header>
+      <div className="page-columns">
+        {withDrawing && (
+          <aside className="page-drawing" aria-label="Drawing">
+            <SideDrawing />
+          </aside>
+        )}
+        <div className="page-body">
+          {(shape !== 'three' || isBroad) && (
+            <div className="page-strip">
+              <WorstStrip rows={inColumns ? 2 : 1} href="#/board" />
+            </div>
+          )}
+          {!inColumns && <Names place={place} all={false} />}
+          <main className="page-middle">
+            <Middle place={place} shape={shape} asked={asked} />
+          </main>
+          {withBoard && (
+            <aside className="page-right" aria-label="Limits">
+              <div className="page-board">
+                <LimitBoard remedies={remedies} />
+              </div>
+              <div className="page-chart">
+                <SweepPanel height={220} />
+              </div>
+            </aside>
+          )}
+        </div>
       </div>
-      <main className="page-middle">
-        <Middle place={place} isWide={isWide} onChoice={onChoice} />
-      </main>
-      {isWide && !isWorkbook && (
-        <aside className="page-right" aria-label="Limits">
-          <div className="page-board">
-            <LimitBoard remedies={remedies} onChoice={onChoice} />
-          </div>
-          <div className="page-chart">
-            <SweepPanel height={220} />
-          </div>
-        </aside>
-      )}
       <LostWords kept={kept} />
-      {!isWide && <Bar place={place} />}
-      {(isWide || place === 'board') && (
+      {!inColumns && <Bar place={place} />}
+      {(inColumns || place === 'board') && (
         <TitleBlock kept={<KeptWords kept={kept} />} deckLight={deckLight} onDeckLight={setDeckLight} />
       )}
+      <Announcer />
     </div>
   );
 }
 
 interface MiddleProps {
   readonly place: Place;
-  readonly isWide: boolean;
-  readonly onChoice: (name: string) => void;
+  readonly shape: Shape;
+  readonly asked: string | undefined;
 }
 
-function Middle({ place, isWide, onChoice }: MiddleProps) {
+function Middle({ place, shape, asked }: MiddleProps) {
   const ready = useReady();
+  const isWide = shape === 'three' || shape === 'two';
   const form = FORM[place];
   if (form !== undefined) {
     return (
       <>
-        {(isWide || place === 'mount') && <Lead mend={mend} />}
-        <FormPage page={form} oneByOne={isWide ? undefined : pictureOf} />
+        {(isWide || place === 'mount') && <LeadSentence mend={mend} />}
+        <FormPage page={form} oneByOne={shape === 'one' ? pictureOf : undefined} />
       </>
     );
   }
   const results = RESULTS[place];
-  if (results !== undefined) return <ResultsPage page={results} />;
+  if (results !== undefined) return <ResultsPage page={results} opened={asked} />;
   switch (place) {
     case 'own-cells':
       return <OwnCells />;
@@ -134,8 +161,8 @@ function Middle({ place, isWide, onChoice }: MiddleProps) {
     default:
       return (
         <>
-          <Lead mend={mend} />
-          <LimitBoard remedies={remedies} onChoice={onChoice} />
+          <LeadSentence mend={mend} />
+          <LimitBoard remedies={remedies} />
           <SweepPanel height={220} />
         </>
       );

@@ -1,8 +1,9 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Session } from '../session/session.ts';
-import type { KeepState, Keeper } from './keep/keeper.ts';
-import type { Shelf } from './keep/shelf.ts';
+import type { Keeper, KeepState } from './keep/keeper.ts';
 import { type Observable, Subject } from './keep/observable.ts';
+import type { Shelf } from './keep/shelf.ts';
+import type { Tail } from './keep/tail.ts';
 
 /** How the open plan is kept, for the title block; always said, always true. */
 export class Kept {
@@ -24,34 +25,53 @@ export class Kept {
 
   /** Shows the plan last kept in this browser, else the first demo boat, and keeps it from then on. */
   async start(session: Session): Promise<void> {
-    const [{ Shelf }, { browserWorld }, { openPlan }] = await Promise.all([
+    const [{ Shelf }, { browserWorld }, { readTail }] = await Promise.all([
       import('./keep/shelf.ts'),
       import('./keep/browser-world.ts'),
-      import('../plan/file/open-plan.ts'),
+      import('./keep/tail.ts'),
     ]);
     const shelf = new Shelf(browserWorld(window));
     this.#shelf = shelf;
     const able = await shelf.probe();
-    const listed = able.ok ? await shelf.list() : able;
-    const last = listed.ok && 'plans' in listed ? listed.plans[0] : undefined;
-    const opening = last === undefined ? undefined : await shelf.open(last.id);
-    if (opening?.ok) {
-      session.load(opening.plan);
-      this.#hold(opening.keeper, session);
+    if (!able.ok) {
+      await this.#showDemo(session);
+      this.#state.set({ state: 'not kept', why: able.why });
       return;
     }
-    const { default: text } = await import('../../demo-data/start.plan.json?raw');
-    const demo = openPlan(text);
-    if (demo.ok) session.load(demo.plan);
-    if (opening !== undefined) {
+    const tail = readTail(window.localStorage);
+    const listed = await shelf.list();
+    const last = listed.ok ? listed.plans[0] : undefined;
+    if (last !== undefined) await this.#showKept(session, shelf, last.id, tail);
+    else {
+      if (tail === undefined) await this.#showDemo(session);
+      else session.load(tail.plan);
+      this.#hold(await shelf.create(session.plan), session);
+    }
+  }
+
+  async #showKept(session: Session, shelf: Shelf, id: string, tail: Tail | undefined): Promise<void> {
+    const opening = await shelf.open(id);
+    if (!opening.ok) {
+      await this.#showDemo(session);
       this.#state.set({ state: 'not kept', why: `The plan kept here could not be opened: ${opening.why}` });
       return;
     }
-    if (!listed.ok) {
-      this.#state.set({ state: 'not kept', why: listed.why });
-      return;
+    session.load(opening.plan);
+    this.#hold(opening.keeper, session);
+    // An edit that came too late for the store is put in as if it were made now.
+    if (tail?.id === id && tail.when > opening.when && opening.keeper.state.value.state === 'kept') {
+      session.load(tail.plan);
     }
-    this.#hold(await shelf.create(session.plan), session);
+  }
+
+  async #showDemo(session: Session): Promise<void> {
+    const [{ openPlan }, { default: text }] = await Promise.all([
+      import('../plan/file/open-plan.ts'),
+      import('../../demo-data/start.plan.json?raw'),
+    ]);
+    const demo = openPlan(text);
+    if (!demo.ok) throw new Error(`The first demo boat cannot be opened: ${demo.why}`);
+    session.load(demo.plan);
   }
 
   #hold(keeper: Keeper, session: Session): void {
@@ -64,6 +84,19 @@ export class Kept {
       if (session.plan === known) return;
       known = session.plan;
       keeper.keep(known);
+    });
+    void this.#guard(keeper, session);
+  }
+
+  async #guard(keeper: Keeper, session: Session): Promise<void> {
+    const { dropTail, holdTail } = await import('./keep/tail.ts');
+    window.addEventListener('pagehide', () => {
+      if (keeper.state.value.state === 'keeping') {
+        holdTail(window.localStorage, keeper.id, Date.now(), session.plan);
+      }
+    });
+    keeper.state.subscribe(() => {
+      if (keeper.state.value.state === 'kept') dropTail(window.localStorage);
     });
   }
 }

@@ -1,3 +1,8 @@
+// The look comes first, so that a view's own rules stand over it.
+import '../views/look/tokens.css';
+import '../views/look/type.css';
+import '../views/look/base.css';
+import '../views/look/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { newPlan } from '../plan/new-plan.ts';
@@ -6,10 +11,6 @@ import { SessionContext } from '../views/use-session.ts';
 import { App } from './app.tsx';
 import { boot } from './boot.ts';
 import { Kept } from './kept.ts';
-import '../views/look/tokens.css';
-import '../views/look/type.css';
-import '../views/look/base.css';
-import '../views/look/print.css';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('The page has no place to stand in.');

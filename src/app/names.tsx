@@ -23,30 +23,41 @@ const BAR: readonly (readonly [Place, string, readonly Place[]])[] = [
   ['board', 'Board', ['board']],
 ];
 
-const Word = ({ to, word, here, apart }: { to: Place; word: string; here: boolean; apart?: boolean }) => (
-  <a
-    className={`names-link type-label ${apart === true ? 'names-apart' : ''}`}
-    href={`#/${to}`}
-    aria-current={here ? 'page' : undefined}
-  >
+const Word = ({ to, word, here }: { to: Place; word: string; here: boolean }) => (
+  <a className="names-link type-label" href={`#/${to}`} aria-current={here ? 'page' : undefined}>
     {word}
   </a>
 );
 
+const READINGS: readonly Place[] = ['boat', 'gear'];
+
+interface Props {
+  readonly place: Place;
+  /** Every name; else only those the four words at the foot do not lead to. */
+  readonly all: boolean;
+}
+
 /** The pages' names in one line of words; the present one heavier, with a rule under it. */
-export const Names = ({ place }: { readonly place: Place }) => (
-  <nav className="names" aria-label="Pages">
-    <h1 className="names-brand type-section">Sternmount</h1>
-    {PAGES.map(([to, word]) => (
-      <Word key={to} to={to} word={word} here={to === place} />
-    ))}
-    {DOORS.map(([to, word], at) => (
-      <span key={to} className={at === 0 ? 'names-apart names-wide' : ''}>
-        <Word to={to} word={word} here={to === place} />
-      </span>
-    ))}
-  </nav>
-);
+export function Names({ place, all }: Props) {
+  if (!all && (place === 'mount' || place === 'drawing')) return null;
+  const isReadings = READINGS.includes(place);
+  const pages = all ? PAGES : PAGES.filter(([to]) => isReadings === READINGS.includes(to) && to !== 'mount');
+  const doors = all || !isReadings ? DOORS : [];
+  return (
+    <nav className="names" aria-label="Pages">
+      {pages.map(([to, word]) => (
+        <Word key={to} to={to} word={word} here={to === place} />
+      ))}
+      {doors.length > 0 && (
+        <span className="names-doors">
+          {doors.map(([to, word]) => (
+            <Word key={to} to={to} word={word} here={to === place} />
+          ))}
+        </span>
+      )}
+    </nav>
+  );
+}
 
 /** The phone's four words. */
 export const Bar = ({ place }: { readonly place: Place }) => (

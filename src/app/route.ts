@@ -24,8 +24,10 @@ export type Place = (typeof PLACES)[number];
 
 const HOME: Place = 'mount';
 
+const partsOf = (hash: string): readonly string[] => hash.replace(/^#\//, '').split('/');
+
 function placeOf(hash: string): Place {
-  const name = hash.replace(/^#\//, '');
+  const [name] = partsOf(hash);
   return PLACES.find((it) => it === name) ?? HOME;
 }
 
@@ -35,6 +37,10 @@ const subscribe = (listener: () => void): (() => void) => {
 };
 
 export const usePlace = (): Place => useSyncExternalStore(subscribe, () => placeOf(window.location.hash));
+
+/** The cell that the address asks for, as in #/mount/shim_count. */
+export const useAskedCell = (): string | undefined =>
+  useSyncExternalStore(subscribe, () => partsOf(window.location.hash)[1]);
 
 export const go = (place: Place): void => {
   window.location.hash = `#/${place}`;

@@ -1,25 +1,71 @@
-import { later } from './later.tsx';
+import { lazy } from 'react';
+import { Slot } from './slot.tsx';
 
 // Parts that load when they are first shown, so that the form paints before them.
-export const SideDrawing = later('drawing', async () => (await import('../views/drawing/side-drawing.tsx')).SideDrawing);
-export const SweepPanel = later('chart', async () => (await import('../views/charts/sweep-panel.tsx')).SweepPanel);
-export const Remedies = later('remedies', async () => (await import('../views/remedies/remedies.tsx')).Remedies);
-export const RemedySentence = later(
-  'remedies',
-  async () => (await import('../views/remedies/remedies.tsx')).RemedySentence,
-  null,
+
+const LazySide = lazy(async () => ({ default: (await import('../views/drawing/side-drawing.tsx')).SideDrawing }));
+const LazyReading = lazy(async () => ({
+  default: (await import('../views/drawing/reading-picture.tsx')).ReadingPicture,
+}));
+const LazySweep = lazy(async () => ({ default: (await import('../views/charts/sweep-panel.tsx')).SweepPanel }));
+const LazyRemedies = lazy(async () => ({ default: (await import('../views/remedies/remedies.tsx')).Remedies }));
+const LazySentence = lazy(async () => ({
+  default: (await import('../views/remedies/remedies.tsx')).RemedySentence,
+}));
+// A build for yards leaves the grid out, because its free key is for personal use only.
+const LazyGrid = __WITH_GRID__
+  ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
+  : undefined;
+
+export const SideDrawing = () => (
+  <Slot name="drawing">
+    <LazySide />
+  </Slot>
 );
 
+export const ReadingPicture = ({ name }: { readonly name: string }) => (
+  <Slot name="picture" opening={null}>
+    <LazyReading name={name} />
+  </Slot>
+);
+
+export const SweepPanel = ({ height }: { readonly height: number }) => (
+  <Slot name="chart">
+    <LazySweep height={height} />
+  </Slot>
+);
+
+export const Remedies = ({ limit }: { readonly limit: string }) => (
+  <Slot name="remedies">
+    <LazyRemedies limit={limit} />
+  </Slot>
+);
+
+export const RemedySentence = ({ limit }: { readonly limit: string }) => (
+  <Slot name="remedy" opening={null}>
+    <LazySentence limit={limit} />
+  </Slot>
+);
+
+export const hasGrid: boolean = __WITH_GRID__;
+
+export const GridView = () =>
+  LazyGrid === undefined ? (
+    <p className="page-stub type-small">
+      This build has no workbook grid. <a href="#/mount">The form does everything.</a>
+    </p>
+  ) : (
+    <Slot name="workbook">
+      <LazyGrid />
+    </Slot>
+  );
+
 interface Missing {
-  readonly limit?: string;
-  readonly height?: number;
   readonly onDone?: () => void;
 }
 
 const missing = (name: string) => (_: Missing) => <p className="page-stub type-small base-soft">{name}</p>;
 
-export const ReadingPicture = (_: { readonly name: string }) => null;
-export const GridView = missing('grid');
 export const ScenarioPanel = missing('scenarios');
 export const PlanPanel = missing('plan');
 export const OwnBoat = missing('own boat');

@@ -6,4 +6,6 @@ const PORT = Number(process.env.PORT ?? 4178);
 
 await build({ logLevel: 'warn' });
 const { address } = await serve(resolve('dist'), PORT);
-process.stdout.write(`Sternmount is at ${address}\nIt is served on this machine only. Stop it with Ctrl+C.\n`);
+process.stdout.write(
+  `Sternmount is at ${address}\nIt is served on this machine only. Stop it with Ctrl+C.\n`,
+);

@@ -6,7 +6,13 @@ import type { Plan, Value } from '../plan/plan.ts';
 /** One piece of a formula read aloud: plain text, or a cell by its label with its value. */
 export type BackingPiece =
   | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'cell'; readonly name: string; readonly label: string; readonly value: Value; readonly unit: string };
+  | {
+      readonly kind: 'cell';
+      readonly name: string;
+      readonly label: string;
+      readonly value: Value;
+      readonly unit: string;
+    };
 
 /** What stands behind one number. */
 export interface Backing {

@@ -1,37 +1,124 @@
-import { limitNamed } from '../plan/book.ts';
+import { cellNamed, limitNamed } from '../plan/book.ts';
 import type { Units } from '../plan/plan.ts';
-import { formatValue } from '../units/format-value.ts';
+import type { LimitCell } from '../plan/template.ts';
+import { formatLength } from '../units/format-length.ts';
+import { formatNumber } from '../units/format-number.ts';
+import { formatFlag, formatValue } from '../units/format-value.ts';
 import type { LimitAnswer } from '../workbook/judged.ts';
 
-/** A figure in one unit system: millimetres unless inches alone are shown, so that a line stays short. */
+/** The one unit of a short line: millimetres unless inches alone are shown. */
+const bareUnit = (units: Units): 'mm' | 'in' => (units === 'in' ? 'in' : 'mm');
+
+/** A figure in one unit system, so that a line stays short. */
 export const brief = (value: number, unit: string, units: Units): string =>
-  formatValue(value, unit, { unit: units === 'in' ? 'in' : 'mm' });
+  formatValue(value, unit, { unit: bareUnit(units) });
 
-/** "5.3 mm past", "18.7° room", or nothing for a limit without room. */
-export function roomWords(limit: LimitAnswer, unit: string, units: Units): string {
-  const { room } = limit.verdict;
-  if (room === undefined) return '';
-  return room < 0 ? `${brief(-room, unit, units)} past` : `${brief(room, unit, units)} room`;
+const MOST_DECIMALS = 4;
+
+/** The unit of what a limit judges. */
+export const judgedUnit = (limit: LimitAnswer): string => cellNamed(limit.result)?.unit ?? '–';
+
+const isFlag = (limit: LimitAnswer): boolean => {
+  const cell = cellNamed(limit.result);
+  return cell?.kind === 'result' && cell.flag === true;
+};
+
+/** One value in the first unit shown. */
+const first = (value: number, unit: string, units: Units, decimals?: number): string =>
+  unit === 'mm'
+    ? formatLength(value, {
+        unit: bareUnit(units),
+        ...(decimals === undefined ? {} : { decimals }),
+      })
+    : formatNumber(value, unit, decimals);
+
+/** Fewest decimals at which a value off its bound does not read like the bound itself; undefined: the usual ones. */
+function telling(value: number, bound: number | undefined, unit: string, units: Units): number | undefined {
+  if (bound === undefined || value === bound) return undefined;
+  if (first(value, unit, units) !== first(bound, unit, units)) return undefined;
+  for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
+    if (first(value, unit, units, decimals) !== first(bound, unit, units, decimals)) return decimals;
+  }
+  return undefined;
 }
 
-/** "at least 50 mm", "50 mm to 250 mm", "at most 1". */
-export function boundWords(limit: LimitAnswer, unit: string, units: Units): string {
-  const low = limit.low === undefined ? undefined : brief(limit.low, unit, units);
-  const high = limit.high === undefined ? undefined : brief(limit.high, unit, units);
-  if (low !== undefined && high !== undefined) return `${low} to ${high}`;
-  if (low !== undefined) return `at least ${low}`;
-  return high === undefined ? '' : `at most ${high}`;
+/** The bound that a limit's value is nearest to, or past. */
+export function nearerBound({ value, low, high }: LimitAnswer): number | undefined {
+  if (low === undefined || high === undefined || value === undefined) return low ?? high;
+  return high - value < value - low ? high : low;
 }
 
-/** What a limit says of the plan now: its value in a sentence, then what was asked for. */
-export function limitSentence(limit: LimitAnswer, unit: string, units: Units): string {
+/** The value that a limit judges, in the first unit shown. */
+export function valueWords(limit: LimitAnswer, units: Units): string {
+  if (limit.value === undefined) return 'no answer';
+  if (isFlag(limit)) return formatFlag(limit.value === 1);
+  const unit = judgedUnit(limit);
+  return first(limit.value, unit, units, telling(limit.value, nearerBound(limit), unit, units));
+}
+
+/** A length in inches as the second figure, where both units are shown; undefined elsewhere. */
+export const secondWords = (value: number | undefined, unit: string, units: Units): string | undefined =>
+  units === 'both' && unit === 'mm' && value !== undefined ? formatLength(value, { unit: 'in' }) : undefined;
+
+/** "5.3 mm past", "18.7° room"; what is wrong where there is no distance. */
+export function roomWords(limit: LimitAnswer, units: Units): string {
+  const { verdict, graded, value } = limit;
+  const { state, room } = verdict;
+  if (state === 'no answer' || state === 'does not apply') return '';
+  if (!graded) return state === 'past' ? 'not held' : 'held';
+  if (room === undefined) return 'not above 0';
+  const unit = judgedUnit(limit);
+  const bound = nearerBound(limit);
+  const decimals = value === undefined ? undefined : telling(value, bound, unit, units);
+  const size = first(Math.abs(room), unit, units, decimals);
+  // 0 is past only where the bound itself is.
+  if (room === 0 && state === 'past') return 'on the bound';
+  return `${size} ${room < 0 ? 'past' : 'room'}`;
+}
+
+/** "at least 50 mm", "at most 1", "50 mm to 250 mm". */
+export function boundWords(limit: LimitAnswer, units: Units): string {
+  if (isFlag(limit)) return 'yes';
+  const { low, high } = limit;
+  const unit = judgedUnit(limit);
+  const lowIsPast = limitNamed(limit.name)?.low_is_past === true;
+  if (low !== undefined && high !== undefined) {
+    return `${first(low, unit, units)} to ${first(high, unit, units)}`;
+  }
+  if (low !== undefined) return `${lowIsPast ? 'more than' : 'at least'} ${first(low, unit, units)}`;
+  return high === undefined ? '' : `at most ${first(high, unit, units)}`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What a limit is called on the board: its result's short name. */
+export function limitTitle(limit: LimitAnswer): string {
+  const cell = cellNamed(limit.result);
+  const short = cell?.short ?? limit.result;
+  return limit.own === true ? `${capital(short)}, your own limit` : capital(short);
+}
+
+/** Who asks for a bound, as it stands in a sentence. */
+const ASKS: Readonly<Record<LimitCell['source'], string>> = {
+  "owner's choice": 'you asked for',
+  "gear's manual": 'the gear’s manual asks for',
+  'published source': 'allowed is',
+  'common practice, no source': 'common practice, without a source, is',
+  assumed: 'assumed here:',
+  geometry: 'it takes',
+};
+
+/** A limit as a sentence: the value as it is, and, past or near, what was asked for and by whom. */
+export function limitSentence(limit: LimitAnswer, units: Units): string {
   const cell = limitNamed(limit.name);
   const { state } = limit.verdict;
   if (state === 'past' && cell?.past !== undefined) return cell.past;
-  if (cell === undefined || limit.value === undefined) return '';
-  const said = cell.says.replace('{value}', brief(limit.value, unit, units));
-  if (!limit.graded || state === 'inside') return said;
-  const asked = boundWords(limit, unit, units);
-  if (cell.source === "owner's choice") return `${said.slice(0, -1)}; you asked for ${asked}.`;
-  return `${said.slice(0, -1)}; ${asked} is allowed.`;
+  if (state === 'no answer') return `${limitTitle(limit)} has no answer. ${limit.why ?? ''}`.trimEnd();
+  const said =
+    cell?.says.replace('{value}', valueWords(limit, units)) ??
+    `${limitTitle(limit)}: ${valueWords(limit, units)}.`;
+  const bound = boundWords(limit, units);
+  if (state !== 'past' && state !== 'near') return said;
+  const asks = cell === undefined ? 'you asked for' : ASKS[cell.source];
+  return `${said.replace(/\.$/, '')}; ${asks} ${bound}.`;
 }

@@ -58,8 +58,18 @@ export function movablesFor(
   return [...plan.inputs.keys()].flatMap((name): Movable[] => {
     const cell = inputNamed(name);
     const present = valueOfInput(name);
-    if (cell?.kind !== 'choice' || !names.has(name) || plan.locked.has(name) || typeof present !== 'number') return [];
+    if (cell?.kind !== 'choice' || !names.has(name) || plan.locked.has(name) || typeof present !== 'number')
+      return [];
     const [low, high] = cell.usual ?? [cell.min ?? present, cell.max ?? present];
-    return [{ name, present, low: Math.min(low, present), high: Math.max(high, present), whole: cell.type === 'whole', step: cell.step ?? 1 }];
+    return [
+      {
+        name,
+        present,
+        low: Math.min(low, present),
+        high: Math.max(high, present),
+        whole: cell.type === 'whole',
+        step: cell.step ?? 1,
+      },
+    ];
   });
 }

@@ -48,7 +48,10 @@ export function restsOn(name: string, uses: ReadonlyMap<string, readonly string[
 }
 
 /** Names that a limit rests on: its result, and its bounds. */
-export function limitRestsOn(limit: LimitAnswer, uses: ReadonlyMap<string, readonly string[]>): ReadonlySet<string> {
+export function limitRestsOn(
+  limit: LimitAnswer,
+  uses: ReadonlyMap<string, readonly string[]>,
+): ReadonlySet<string> {
   const all = new Set(restsOn(limit.result, uses));
   const cell = limitNamed(limit.name);
   for (const bound of [cell?.low, cell?.high]) {

@@ -20,7 +20,10 @@ export function whatHolds({ ask, turnings, points }: Swept, units: Units): strin
   const at = (value: number): string => brief(value, unit, units);
   const told = turnings
     .filter((it) => isFailing(it.from) !== isFailing(it.to))
-    .map((it) => `${labelOf(it.limit)}: ${isFailing(it.to) ? `fails from ${at(it.at)} up` : `holds from ${at(it.at)} up`}`);
+    .map(
+      (it) =>
+        `${labelOf(it.limit)}: ${isFailing(it.to) ? `fails from ${at(it.at)} up` : `holds from ${at(it.at)} up`}`,
+    );
   const unique = [...new Set(told)];
   const rest = unique.length - MOST;
   const always = (points[0]?.limits ?? []).filter(

@@ -60,7 +60,10 @@ function* searchDip<P extends Point>(
 }
 
 /** Extra points wherever a limit's room dips so near its bound that it may turn and turn back between two points. */
-export function* searchDips<P extends Point>(points: readonly P[], look: Look<P>): Generator<Progress, P[], void> {
+export function* searchDips<P extends Point>(
+  points: readonly P[],
+  look: Look<P>,
+): Generator<Progress, P[], void> {
   const found: P[] = [];
   for (let n = 1; n + 1 < points.length; n++) {
     const [left, middle, right] = [points[n - 1], points[n], points[n + 1]];

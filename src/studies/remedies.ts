@@ -64,7 +64,11 @@ function stopsTowards({ present, step }: Movable, end: number): number[] {
   return stops.map((it) => Number(it.toPrecision(12)));
 }
 
-function movedBy(before: readonly LimitSample[], after: readonly LimitSample[], limit: string): Pick<Remedy, 'worse' | 'costliest'> {
+function movedBy(
+  before: readonly LimitSample[],
+  after: readonly LimitSample[],
+  limit: string,
+): Pick<Remedy, 'worse' | 'costliest'> {
   const worse: Moved[] = [];
   let costliest: Moved | undefined;
   let cost = 0.02;
@@ -77,12 +81,15 @@ function movedBy(before: readonly LimitSample[], after: readonly LimitSample[], 
       costliest = { before: was, after: now };
     }
   }
-  worse.sort((a, b) => RANK[b.after.state] - RANK[a.after.state] || (a.after.ratio ?? -1) - (b.after.ratio ?? -1));
+  worse.sort(
+    (a, b) => RANK[b.after.state] - RANK[a.after.state] || (a.after.ratio ?? -1) - (b.after.ratio ?? -1),
+  );
   return { worse, costliest };
 }
 
 /** How many limits end up past or without an answer that did not stand so before. */
-const newlyFailing = ({ worse }: Remedy): number => worse.filter((it) => RANK[it.after.state] >= RANK.past).length;
+const newlyFailing = ({ worse }: Remedy): number =>
+  worse.filter((it) => RANK[it.after.state] >= RANK.past).length;
 
 const harm = ({ worse, costliest }: Remedy): number =>
   worse.reduce((sum, it) => sum + 10 ** RANK[it.after.state], 0) +
@@ -124,8 +131,14 @@ export function* remedies(evaluator: Evaluator, ask: RemedyAsk): Study<readonly 
         }
         let good = stop;
         // Between the last failing stop and this one, the nearest grid value is found by halving.
-        for (let steps = Math.round(Math.abs(good - before) / choice.step); steps > 1; steps = Math.round(Math.abs(good - before) / choice.step)) {
-          const middle = Number((Math.round((before + good) / 2 / choice.step) * choice.step).toPrecision(12));
+        for (
+          let steps = Math.round(Math.abs(good - before) / choice.step);
+          steps > 1;
+          steps = Math.round(Math.abs(good - before) / choice.step)
+        ) {
+          const middle = Number(
+            (Math.round((before + good) / 2 / choice.step) * choice.step).toPrecision(12),
+          );
           if (middle === before || middle === good) break;
           const there = yield* look(choice.name, middle);
           if (wanted(there)) {

@@ -21,15 +21,16 @@ export function widened({ low, high, present }: Pick<Range, 'low' | 'high' | 'pr
   readonly high: number;
 } {
   if (!(Number.isFinite(low) && Number.isFinite(high) && low < high)) {
-    throw new RangeError(`A sweep from ${low} to ${high} was asked for: it must go from a number to a greater one.`);
+    throw new RangeError(
+      `A sweep from ${low} to ${high} was asked for: it must go from a number to a greater one.`,
+    );
   }
-  return present === null
-    ? { low, high }
-    : { low: Math.min(low, present), high: Math.max(high, present) };
+  return present === null ? { low, high } : { low: Math.min(low, present), high: Math.max(high, present) };
 }
 
 function steps(low: number, high: number, range: Range): number[] {
-  if (range.only !== undefined) return range.only.filter((it) => it >= low && it <= high).sort((a, b) => a - b);
+  if (range.only !== undefined)
+    return range.only.filter((it) => it >= low && it <= high).sort((a, b) => a - b);
   const [first, last] = [Math.ceil(low), Math.floor(high)];
   const count = last - first + 1;
   if (count > MOST_STEPS) {

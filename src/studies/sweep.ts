@@ -91,7 +91,9 @@ export function* sweep(evaluator: Evaluator, ask: SweepAsk): Study<Swept> {
   const points: SweepPoint[] = [];
   for (const x of stops) points.push(yield* look(x));
   const turnings: Turning[] = [];
-  const nodes = ask.whole ? points : [...points, ...(yield* searchDips(points, look))].sort((p, q) => p.x - q.x);
+  const nodes = ask.whole
+    ? points
+    : [...points, ...(yield* searchDips(points, look))].sort((p, q) => p.x - q.x);
   for (const [n, node] of nodes.entries()) {
     const next = nodes[n + 1];
     if (next === undefined) break;

@@ -43,6 +43,4 @@ export const useChanged = (name: string): boolean =>
   useLook(useCallback((session: Session) => session.changed.has(name), [name]));
 
 export const useLimit = (name: string): LimitAnswer | undefined =>
-  useLook(
-    useCallback((session: Session) => session.judgement.limits.find((it) => it.name === name), [name]),
-  );
+  useLook(useCallback((session: Session) => session.judgement.limits.find((it) => it.name === name), [name]));

@@ -27,7 +27,9 @@ function edited(plan: Plan, name: string, value: number): Plan {
 
 /** One edit of the demo plan to all results and limits, ms. */
 export function engineEdit(): Times {
-  const opened = openPlan(readFileSync(resolve(import.meta.dirname, '../../demo-data/start.plan.json'), 'utf8'));
+  const opened = openPlan(
+    readFileSync(resolve(import.meta.dirname, '../../demo-data/start.plan.json'), 'utf8'),
+  );
   if (!opened.ok) throw new Error(opened.why);
   const plan = opened.plan;
   const workbook = new Workbook(plan);

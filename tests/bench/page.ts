@@ -10,7 +10,9 @@ import { type Times, timesOf } from './numbers.ts';
 const PRESSES = 60;
 
 const ready = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.querySelector('[aria-busy]') === null && document.querySelector('.scene') !== null);
+  page.waitForFunction(
+    () => document.querySelector('#page[aria-busy]') === null && document.querySelector('.scene') !== null,
+  );
 
 /** Presses a stepper in the form, and times each press until field, board and drawing stand as they will be painted. */
 async function stepper(page: Page): Promise<Times> {
@@ -39,10 +41,13 @@ async function chart(page: Page): Promise<Times | string> {
   if ((await panel.count()) === 0) return 'no chart on this page';
   const times = await page.evaluate(async (presses) => {
     const sweep = document.querySelector('[data-view="sweep"]');
-    const field = document.querySelector<HTMLElement>('[data-view="form"] [data-name="upper_bracket_height"]');
+    const field = document.querySelector<HTMLElement>(
+      '[data-view="form"] [data-name="upper_bracket_height"]',
+    );
     const row = field?.closest('[data-cell]') ?? field?.parentElement?.parentElement;
     const [less, more] = [...(row?.querySelectorAll<HTMLButtonElement>('button.stepper') ?? [])];
-    if (sweep === null || less === undefined || more === undefined) throw new Error('The chart was not found.');
+    if (sweep === null || less === undefined || more === undefined)
+      throw new Error('The chart was not found.');
     const found: number[] = [];
     for (let i = 0; i < presses; i++) {
       await new Promise((done) => setTimeout(done, 300));
@@ -127,7 +132,9 @@ async function firstPaint(browser: Browser, address: string): Promise<Paints> {
     await page.goto(address, { waitUntil: 'load' });
     await ready(page);
     const marks = await page.evaluate(() =>
-      ['first-contentful-paint', 'form'].map((name) => performance.getEntriesByName(name)[0]?.startTime ?? Number.NaN),
+      ['first-contentful-paint', 'form'].map(
+        (name) => performance.getEntriesByName(name)[0]?.startTime ?? Number.NaN,
+      ),
     );
     first.push(marks[0] ?? Number.NaN);
     form.push(marks[1] ?? Number.NaN);

@@ -13,7 +13,10 @@ export const PHONE: Size = { width: 390, height: 844 };
 let browser: Browser;
 
 /** Connects to the one browser for the tests of a file. Gives a way to open the page in a profile of its own. */
-export function useBrowser(): (size?: Size, hash?: string) => Promise<{ page: Page; context: BrowserContext }> {
+export function openPages(): (
+  size?: Size,
+  hash?: string,
+) => Promise<{ page: Page; context: BrowserContext }> {
   const opened: BrowserContext[] = [];
   beforeAll(async () => {
     browser = await chromium.connect(inject('browser'));
@@ -35,7 +38,7 @@ export function useBrowser(): (size?: Size, hash?: string) => Promise<{ page: Pa
 
 /** Waits until the engine has answered. */
 export const answered = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.querySelector('[aria-busy]') === null);
+  page.waitForFunction(() => document.querySelector('#page[aria-busy]') === null);
 
 /** Goes to a place of the page as its names line does. */
 export const goTo = (page: Page, place: string): Promise<void> =>
@@ -48,5 +51,7 @@ export const stateOf = (page: Page, limit: string): Promise<string | null> =>
   page.locator(`[data-view="board"] [data-limit="${limit}"]`).first().getAttribute('data-state');
 
 /** Base-unit value of a cell as a view shows it. */
-export const valueOf = async (page: Page, view: string, name: string): Promise<number> =>
-  Number(await page.locator(`[data-view="${view}"] [data-name="${name}"]`).first().getAttribute('data-value'));
+export const cellValue = async (page: Page, view: string, name: string): Promise<number> =>
+  Number(
+    await page.locator(`[data-view="${view}"] [data-name="${name}"]`).first().getAttribute('data-value'),
+  );

@@ -24,6 +24,8 @@ export type KeepState =
 
 const KEEPING: KeepState = { state: 'keeping' };
 
+const DOOR = 'The plan is still in this window; save it as a file now.';
+
 /** Milliseconds without an edit before a save. */
 const PAUSE = 300;
 
@@ -56,7 +58,7 @@ const WHY: Readonly<Record<(Saved & { ok: false })['why'], KeepState>> = {
   },
   changed: {
     state: 'not kept',
-    why: 'What this browser gave back is not what was stored. The plan is still in this window; save it as a file now.',
+    why: `What this browser gave back is not what was stored. ${DOOR}`,
   },
 };
 
@@ -153,7 +155,7 @@ export class Keeper {
     } catch (error) {
       lock.release();
       this.#lock = undefined;
-      this.#state.set({ state: 'not kept', why: failureSentence(error) });
+      this.#state.set({ state: 'not kept', why: `${failureSentence(error)} ${DOOR}` });
       return;
     }
     if (lock !== this.#lock) this.#hold(lock);
@@ -233,7 +235,7 @@ export class Keeper {
       this.#news.tell({ plan: this.id, serial: record.serial, when });
       return { state: 'kept', when };
     } catch (error) {
-      return { state: 'not kept', why: failureSentence(error) };
+      return { state: 'not kept', why: `${failureSentence(error)} ${DOOR}` };
     }
   }
 }

@@ -41,10 +41,13 @@ function cornersAndEdges(p: Sector, q: Sector): number {
   return least;
 }
 
+/** Sine of the angle below which two edges count as parallel; corners then tell whether they touch. */
+const PARALLEL = 0;
+
 const crosses = (ax: number, ay: number, bx: number, by: number, dx: number, dy: number): boolean => {
   // Segments a and b from a common offset d: solved for both parameters at once.
   const turn = ax * by - ay * bx;
-  if (turn === 0) return false;
+  if (turn * turn <= PARALLEL * PARALLEL * (ax * ax + ay * ay) * (bx * bx + by * by)) return false;
   const t = (dx * by - dy * bx) / turn;
   const u = (dx * ay - dy * ax) / turn;
   return t >= 0 && t <= 1 && u >= 0 && u <= 1;

@@ -1,5 +1,5 @@
 import { type Align, type Block, blockRect, drawBlock, type Letterings } from './block.ts';
-import { LINES, Occupancy, SURFACE, TEXT } from './occupancy.ts';
+import { AXIS, DETAIL, LINES, Occupancy, SURFACE, TEXT } from './occupancy.ts';
 import type { Clip, PageRole, Primitive } from './primitive.ts';
 import { crosses, grown, meet, overlap, type Px, type Rect, type Segment } from './px.ts';
 
@@ -42,7 +42,7 @@ export class Board {
   }
 
   /** Whether a label may stand here, told by cells: quick, and a little strict. */
-  clear(r: Rect, mask = LINES | SURFACE | TEXT): boolean {
+  clear(r: Rect, mask = AXIS | DETAIL | LINES | SURFACE | TEXT): boolean {
     return this.taken.free(r, mask) && this.#clearOfLettering(r);
   }
 

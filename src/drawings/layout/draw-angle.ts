@@ -47,7 +47,7 @@ export function drawAngle(board: Board, it: Angle, t: Transform): void {
       width: label.width,
       height: label.height,
     };
-    if (!board.clear(rect)) continue;
+    if (!board.clearOfLines(rect)) continue;
     board.letter(it.name, label, rect.x, rect.y);
     return;
   }

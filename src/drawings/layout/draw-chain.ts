@@ -1,17 +1,22 @@
 import type { Board } from './board.ts';
-import type { ChainItem } from './columns.ts';
+import type { PlacedChainItem } from './columns.ts';
 import { line, pathThrough } from './path.ts';
 import { type Px, place, type Transform } from './px.ts';
 import { extension, strokes } from './strokes.ts';
 
 /** Ends of a chain dimension's line on the page. */
-export function chainLine({ dimension, away, distance }: ChainItem, t: Transform): { a: Px; b: Px } {
+export function chainLine({ dimension, away, distance }: PlacedChainItem, t: Transform): { a: Px; b: Px } {
   const set = (p: Px): Px => ({ x: p.x + away.x * distance, y: p.y - away.y * distance });
   return { a: set(place(t, dimension.from)), b: set(place(t, dimension.to)) };
 }
 
 /** The dimensions in the column aft of the drawing, each with its label beside it. */
-export function drawChain(board: Board, items: readonly ChainItem[], t: Transform, labelX: number): void {
+export function drawChain(
+  board: Board,
+  items: readonly PlacedChainItem[],
+  t: Transform,
+  labelX: number,
+): void {
   for (const item of items) {
     const { dimension, block, labelY } = item;
     const { a, b } = chainLine(item, t);

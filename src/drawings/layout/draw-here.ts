@@ -1,9 +1,8 @@
 import type { Dimension } from '../scene.ts';
 import { type Block, block, captioned, figureLine, type Line } from './block.ts';
 import type { Board } from './board.ts';
-import { LINES, TEXT } from './occupancy.ts';
 import { line, pathThrough } from './path.ts';
-import { type Px, place, type Rect, type Transform } from './px.ts';
+import { grown, type Px, place, type Rect, type Transform } from './px.ts';
 import { extension, strokes } from './strokes.ts';
 
 /** Ends of the line of a dimension between its own points, set off where it asks for it. */
@@ -74,10 +73,20 @@ function candidates(it: Dimension, a: Px, b: Px, board: Board): Candidate[] {
   const split: Candidate = {
     pieces: [centred(main, over(main)), ...(rest === null ? [] : [centred(rest, under(rest))])],
   };
+  // Millimetres come first, so beside inches the bare number is read as what it is.
+  const brief = second === undefined ? null : one(figureLine([first.replace(/ mm$/, '')], it.state, style));
+  const tight: Candidate[] =
+    brief === null || rest === null
+      ? []
+      : [
+          { pieces: [centred(brief, over(brief)), centred(rest, under(rest))] },
+          { pieces: [centred(brief, under(brief)), centred(rest, under(brief) + brief.height)] },
+        ];
   // Set off downwards, the measured part is above the line: the figure goes to the other side.
   const first3 = it.off !== undefined && it.off.towards.y < 0 ? [below, split, above] : [split, above, below];
   return [
     ...first3,
+    ...tight,
     { pieces: [{ block: row, x: right, y: middle.y - row.height / 2 }] },
     { pieces: [{ block: row, x: left - row.width, y: middle.y - row.height / 2 }] },
     stacked(right, middle.y - both / 2),
@@ -92,9 +101,9 @@ const rectOf = ({ block: it, x, y }: Candidate['pieces'][number]): Rect => ({
   height: it.height,
 });
 
-/** Whether every piece lies clear; a beside-the-line piece may touch no surface either. */
+/** Whether every piece lies clear, a pixel or so off the nearest line. */
 const fits = (candidate: Candidate, board: Board): boolean =>
-  candidate.pieces.every((piece) => board.clear(rectOf(piece), LINES | TEXT));
+  candidate.pieces.every((piece) => board.clearOfLines(grown(rectOf(piece), 1)));
 
 export function letterHere(board: Board, it: Dimension, a: Px, b: Px): boolean {
   const found = candidates(it, a, b, board).find((candidate) => fits(candidate, board));

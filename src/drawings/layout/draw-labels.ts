@@ -3,7 +3,7 @@ import { type Block, block } from './block.ts';
 import type { Board } from './board.ts';
 import { LINES, TEXT } from './occupancy.ts';
 import { pathThrough } from './path.ts';
-import { place, type Rect, round, type Transform } from './px.ts';
+import { grown, place, type Rect, round, type Transform } from './px.ts';
 
 const lettered = (it: Label, board: Board): Block =>
   block(
@@ -28,14 +28,14 @@ function drawInside(board: Board, it: Label, t: Transform): void {
   const [width, height] = [high.x - low.x, low.y - high.y];
   if (label.width + 8 > width || label.height + 8 > height) return;
   for (const down of [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8]) {
-    for (const across of [0.5, 0.62, 0.38, 0.74, 0.26]) {
+    for (const across of [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1]) {
       const rect: Rect = {
         x: low.x + (width - label.width) * across,
         y: high.y + (height - label.height) * down,
         width: label.width,
         height: label.height,
       };
-      if (!board.clear(rect, LINES | TEXT)) continue;
+      if (!board.clearOfLines(grown(rect, 2.5))) continue;
       board.letter(`name ${it.lines.join(' ')}`, label, rect.x, rect.y, 'centre');
       return;
     }
@@ -76,8 +76,17 @@ function drawNumber(board: Board, it: Label, t: Transform): void {
   board.taken.markRect(rect, LINES | TEXT);
 }
 
+/** A name straight beside its part, without a leader; left out when something is in the way. */
+function drawNameBeside(board: Board, it: Label, t: Transform): void {
+  const at = place(t, it.at);
+  const label = lettered(it, board);
+  const rect = { x: at.x + 10, y: at.y - label.height / 2, width: label.width, height: label.height };
+  if (board.clearOfLines(grown(rect, 2))) board.letter(`name ${it.lines.join(' ')}`, label, rect.x, rect.y);
+}
+
 export function drawLabel(board: Board, it: Label, t: Transform): void {
   if (it.role === 'number') drawNumber(board, it, t);
   else if (it.inside !== undefined) drawInside(board, it, t);
+  else if (it.role === 'name') drawNameBeside(board, it, t);
   else drawBeside(board, it, t);
 }

@@ -1,13 +1,26 @@
 import type { Board } from './board.ts';
-import { type LevelItem, POINTER } from './columns.ts';
+import { type PlacedLevelItem, POINTER } from './columns.ts';
 import { LINES, TEXT } from './occupancy.ts';
 import { line, pathThrough } from './path.ts';
 import type { Transform } from './px.ts';
 
 const ARROW = 6;
 
+/** A level whose label stands at its very height, so that a line can run on from it. */
+export interface StraightLevel {
+  readonly y: number;
+  readonly from: number;
+  readonly tags: { readonly part?: string; readonly lit?: true };
+}
+
 /** Heights lettered beside the rule, each with a pointer at its graduation. */
-export function drawLevels(board: Board, items: readonly LevelItem[], t: Transform, ruleWidth: number): void {
+export function drawLevels(
+  board: Board,
+  items: readonly PlacedLevelItem[],
+  t: Transform,
+  ruleWidth: number,
+): StraightLevel[] {
+  const straight: StraightLevel[] = [];
   for (const { level, block, labelY } of items) {
     const more = level.lit === undefined ? {} : { lit: true as const };
     const part = level.part === undefined ? {} : { part: level.part };
@@ -37,21 +50,25 @@ export function drawLevels(board: Board, items: readonly LevelItem[], t: Transfo
       ...more,
     });
     const rect = board.letter(level.name, block, x, labelY - block.height / 2);
-    if (Math.abs(labelY - y) > 1) continue;
-    // The level runs on to the first thing drawn at that height, so that the eye finds the part it belongs to.
-    let end = rect.x + rect.width + 4;
+    if (Math.abs(labelY - y) <= 1)
+      straight.push({ y, from: rect.x + rect.width + 4, tags: { ...part, ...more } });
+  }
+  return straight;
+}
+
+/** The level runs on to the first thing drawn at its height, so that the eye finds the part it belongs to. */
+export function drawLevelLines(board: Board, levels: readonly StraightLevel[]): void {
+  for (const { y, from, tags } of levels) {
+    let end = from;
     while (end < board.width && board.taken.free({ x: end, y: y - 1, width: 4, height: 2 }, LINES | TEXT))
       end += 4;
-    const from = rect.x + rect.width + 4;
-    if (end - from > 8 && end < board.width - 8) {
-      board.drawn.push({
-        kind: 'path',
-        role: 'level',
-        d: line({ x: from, y }, { x: end - 2, y }),
-        ...part,
-        ...more,
-      });
-      board.lines.push({ a: { x: from, y }, b: { x: end - 2, y } });
-    }
+    if (end - from <= 8 || end >= board.width - 8) continue;
+    const [a, b] = [
+      { x: from, y },
+      { x: end - 2, y },
+    ];
+    board.drawn.push({ kind: 'path', role: 'level', d: line(a, b), ...tags });
+    board.lines.push({ a, b });
+    board.taken.markLine(a, b, LINES);
   }
 }

@@ -1,6 +1,6 @@
 import type { Scene } from '../scene.ts';
 import type { Density, Letterings } from './block.ts';
-import { type Columns, columns } from './columns.ts';
+import { type Columns, columns, type Lettered, letter } from './columns.ts';
 import type { Piece } from './pieces.ts';
 import type { Transform } from './px.ts';
 
@@ -18,7 +18,6 @@ export interface Padding {
 export interface Fit {
   readonly transform: Transform;
   readonly columns: Columns;
-  readonly density: Density;
 }
 
 /** Where the drawing stands in what room is left over: shares of it at the left and at the top. */
@@ -36,27 +35,27 @@ export interface FitInput {
   readonly ruleWidth: number;
 }
 
-const STEPS = 14;
+const STEPS = 10;
 const SMALLEST = 1e-4;
 
-function at(
-  input: FitInput,
-  density: Density,
-  scale: number,
-  lean: Lean,
-): { columns: Columns; zero: number } {
-  const { scene, page, padding } = input;
-  const slack = page.height - padding.top - padding.bottom - (scene.box.y1 - scene.box.y0) * scale;
-  const zero = padding.top + slack * lean.top + scene.box.y1 * scale;
-  return { columns: columns({ ...input, density, height: page.height, scale, zero }), zero };
+const heightOf = ({ box }: Scene): number => box.y1 - box.y0;
+
+/** Page y of height 0. */
+function zeroAt({ scene, page, padding }: FitInput, scale: number, lean: Lean): number {
+  const slack = page.height - padding.top - padding.bottom - heightOf(scene) * scale;
+  return padding.top + slack * lean.top + scene.box.y1 * scale;
 }
 
-/** Largest scale at which drawing and columns fit the page with labels of one density. */
-function largest(input: FitInput, density: Density, lean: Lean): number {
+/** The lettering beside the drawing, at one density. */
+export const letteredAt = (input: FitInput, density: Density): Lettered =>
+  letter(input.scene, input.pieces, input.ruleWidth, input.page.height, density, input.letterings);
+
+/** Largest scale at which drawing and columns fit the page. */
+function largest(input: FitInput, lettered: Lettered, lean: Lean): number {
   const { scene, page, padding } = input;
-  const tallest = (page.height - padding.top - padding.bottom) / (scene.box.y1 - scene.box.y0);
+  const tallest = (page.height - padding.top - padding.bottom) / heightOf(scene);
   const fits = (scale: number): boolean => {
-    const { left, right } = at(input, density, scale, lean).columns;
+    const { left, right } = columns(lettered, scale, zeroAt(input, scale, lean));
     return left + right <= page.width;
   };
   let high = Math.min(tallest, page.width / (scene.box.x1 - scene.box.x0));
@@ -70,28 +69,32 @@ function largest(input: FitInput, density: Density, lean: Lean): number {
   return low;
 }
 
-const ENOUGH = 0.88;
+/** A share of the scale the page would allow that is good enough to keep the fuller labels. */
+const ENOUGH = 0.8;
+/** How much more scale plainer labels must bring. */
+const WORTH = 1.08;
 
 /** Density whose labels cost little of the scale the page would allow, and that scale. */
 export function bestScale(input: FitInput, lean: Lean): { density: Density; scale: number } {
   const { scene, page, padding } = input;
   const ideal = Math.min(
-    (page.height - padding.top - padding.bottom) / (scene.box.y1 - scene.box.y0),
+    (page.height - padding.top - padding.bottom) / heightOf(scene),
     (page.width - input.ruleWidth) / (scene.box.x1 - scene.box.x0),
   );
-  let best: { density: Density; scale: number } | null = null;
+  let best: { density: Density; scale: number } = { density: 'wide', scale: SMALLEST };
   for (const density of ['wide', 'stacked', 'bare'] as const) {
-    const scale = largest(input, density, lean);
-    if (best === null || scale > best.scale * 1.05) best = { density, scale };
+    const scale = largest(input, letteredAt(input, density), lean);
+    if (scale > best.scale * WORTH) best = { density, scale };
     if (best.scale >= ideal * ENOUGH) break;
   }
-  return best ?? { density: 'bare', scale: SMALLEST };
+  return best;
 }
 
 /** The drawing placed on the page at a scale. */
-export function fitAt(input: FitInput, density: Density, scale: number, lean: Lean): Fit {
-  const { columns: found, zero } = at(input, density, scale, lean);
+export function fitAt(input: FitInput, lettered: Lettered, scale: number, lean: Lean): Fit {
+  const y = zeroAt(input, scale, lean);
+  const found = columns(lettered, scale, y);
   const slack = Math.max(0, input.page.width - found.left - found.right);
   const x = found.left + slack * lean.left - input.scene.box.x0 * scale;
-  return { transform: { scale, x, y: zero }, columns: found, density };
+  return { transform: { scale, x, y }, columns: found };
 }

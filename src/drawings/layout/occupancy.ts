@@ -4,6 +4,10 @@ import type { Px, Rect } from './px.ts';
 export const LINES = 1;
 export const SURFACE = 2;
 export const TEXT = 4;
+/** An enlarged view: no leader may run through it. */
+export const DETAIL = 8;
+/** A dash-dot axis: a detail may be set over it, lettering may not. */
+export const AXIS = 16;
 
 const CELL = 4;
 
@@ -12,6 +16,7 @@ export class Occupancy {
   readonly columns: number;
   readonly rows: number;
   readonly #bits: Uint8Array;
+  #kept: { readonly mask: number; readonly sums: Int32Array } | null = null;
 
   constructor(width: number, height: number) {
     this.columns = Math.max(1, Math.ceil(width / CELL));
@@ -26,6 +31,7 @@ export class Occupancy {
   }
 
   markRect(r: Rect, bit: number): void {
+    this.#kept = null;
     const right = Math.min(this.columns - 1, Math.ceil((r.x + r.width) / CELL) - 1);
     const bottom = Math.min(this.rows - 1, Math.ceil((r.y + r.height) / CELL) - 1);
     for (let row = Math.max(0, Math.floor(r.y / CELL)); row <= bottom; row++) {
@@ -36,6 +42,7 @@ export class Occupancy {
 
   /** The part of a line that lies on the page. */
   markLine(a: Px, b: Px, bit: number): void {
+    this.#kept = null;
     const width = this.columns * CELL;
     const height = this.rows * CELL;
     const dx = b.x - a.x;
@@ -64,6 +71,7 @@ export class Occupancy {
 
   /** Inside of a polygon, by the even-odd rule along the middle of every row. */
   markPolygon(points: readonly Px[], bit: number): void {
+    this.#kept = null;
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
     for (const p of points) {
@@ -116,28 +124,46 @@ export class Occupancy {
     return count;
   }
 
-  /** Every place, cell by cell, at which a rectangle of this size would be free; top left corners, px. */
-  *places(width: number, height: number, mask: number, step: number): Generator<Px> {
-    const wide = Math.ceil(width / CELL);
-    const tall = Math.ceil(height / CELL);
+  /** Sums of taken cells above and left of every corner, for one mask; kept until something is marked. */
+  #sums(mask: number): Int32Array {
+    if (this.#kept !== null && this.#kept.mask === mask) return this.#kept.sums;
     const stride = this.columns + 1;
     const sums = new Int32Array(stride * (this.rows + 1));
     for (let row = 0; row < this.rows; row++) {
       let across = 0;
+      const above = row * stride + 1;
+      const from = row * this.columns;
       for (let column = 0; column < this.columns; column++) {
-        if (((this.#bits[row * this.columns + column] ?? 0) & mask) !== 0) across++;
-        sums[(row + 1) * stride + column + 1] = (sums[row * stride + column + 1] ?? 0) + across;
+        if (((this.#bits[from + column] ?? 0) & mask) !== 0) across++;
+        sums[above + stride + column] = (sums[above + column] ?? 0) + across;
       }
     }
-    const sum = (row: number, column: number): number => sums[row * stride + column] ?? 0;
+    this.#kept = { mask, sums };
+    return sums;
+  }
+
+  /** Calls back with every place, `step` cells apart, at which a rectangle of this size is free: its top left corner, px. */
+  places(
+    width: number,
+    height: number,
+    mask: number,
+    step: number,
+    found: (x: number, y: number) => void,
+  ): void {
+    const wide = Math.ceil(width / CELL);
+    const tall = Math.ceil(height / CELL);
+    const stride = this.columns + 1;
+    const sums = this.#sums(mask);
     for (let row = 0; row + tall <= this.rows; row += step) {
-      for (let column = 0; column + wide <= this.columns; column += step) {
+      const top = row * stride;
+      const bottom = (row + tall) * stride;
+      for (let left = 0, right = wide; right <= this.columns; left += step, right += step) {
         const taken =
-          sum(row + tall, column + wide) -
-          sum(row, column + wide) -
-          sum(row + tall, column) +
-          sum(row, column);
-        if (taken === 0) yield { x: column * CELL, y: row * CELL };
+          (sums[bottom + right] ?? 0) -
+          (sums[top + right] ?? 0) -
+          (sums[bottom + left] ?? 0) +
+          (sums[top + left] ?? 0);
+        if (taken === 0) found(left * CELL, row * CELL);
       }
     }
   }

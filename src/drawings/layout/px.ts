@@ -42,6 +42,8 @@ export interface Segment {
 
 /** Whether a line enters a rectangle (Liang and Barsky's clipping). */
 export function crosses({ a, b }: Segment, r: Rect): boolean {
+  if (Math.max(a.x, b.x) < r.x || Math.min(a.x, b.x) > r.x + r.width) return false;
+  if (Math.max(a.y, b.y) < r.y || Math.min(a.y, b.y) > r.y + r.height) return false;
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   let from = 0;

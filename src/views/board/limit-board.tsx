@@ -1,7 +1,7 @@
 import { memo, type ReactNode, useMemo, useState } from 'react';
 import { standingOf } from '../../session/standing.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
-import { judgedUnit, limitTitle, roomWords, secondWords, valueWords } from '../parts/limit-words.ts';
+import { judgedUnit, limitTitle, roomWords, secondWords, valueWords } from '../../session/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { pointAt } from '../parts/pointed.ts';
 import { StateWord } from '../parts/state-word.tsx';
@@ -44,7 +44,9 @@ export function LimitBoard({ remedies, opened }: Props) {
       <h2 className="board-title type-section">Limits</h2>
       {!ready && <p className="board-note type-small base-soft">The limits are being worked out.</p>}
       {ready && pressing.length === 0 && (
-        <p className="board-note type-small">None is past, none is near, and each that applies has an answer.</p>
+        <p className="board-note type-small">
+          None is past, none is near, and each that applies has an answer.
+        </p>
       )}
       {pressing.length > 0 && rows(pressing, false)}
       {inside.length > 0 && (

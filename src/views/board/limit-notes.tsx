@@ -1,13 +1,13 @@
 import type { ReactNode } from 'react';
 import { limitNamed, resultNamed } from '../../plan/book.ts';
 import type { Bound } from '../../plan/template.ts';
-import { limitSentence } from '../../session/limit-words.ts';
+
 import { choicesAmong, limitRestsOn, standInsAmong } from '../../session/standing.ts';
 import { formatValue } from '../../units/format-value.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
 import { cellHref } from '../parts/cell-href.ts';
 import { bareUnit } from '../parts/length-style.ts';
-import { boundWords, judgedUnit, valueWords } from '../parts/limit-words.ts';
+import { boundWords, judgedUnit, limitSentence, valueWords } from '../../session/limit-words.ts';
 import { labelOf, shortOf } from '../parts/show.ts';
 import { usePlan, useSession } from '../use-session.ts';
 
@@ -53,12 +53,14 @@ export function LimitNotes({ limit, children }: Props) {
   const short = (name: string): string => shortOf(name, plan);
   return (
     <div className="board-notes type-small">
-      <p className="type-label">{limitSentence(limit, unit, units) || limit.why}</p>
+      <p className="type-label">{limitSentence(limit, units)}</p>
       {children}
       <dl className="board-facts">
         <dt>Judges</dt>
         <dd>
-          <a href={cellHref(limit.result)}>{resultNamed(limit.result)?.label ?? labelOf(limit.result, plan)}</a>
+          <a href={cellHref(limit.result)}>
+            {resultNamed(limit.result)?.label ?? labelOf(limit.result, plan)}
+          </a>
           {', '}
           <b>{valueWords(limit, units)}</b>
         </dd>
@@ -66,7 +68,8 @@ export function LimitNotes({ limit, children }: Props) {
           <>
             <dt>Bound</dt>
             <dd>
-              {boundWords(limit, units)}: {cell === undefined ? 'your own limit' : (SOURCE[cell.source] ?? cell.source)}
+              {boundWords(limit, units)}:{' '}
+              {cell === undefined ? 'your own limit' : (SOURCE[cell.source] ?? cell.source)}
               {boundNames.length > 0 && ', '}
               <Links names={[...new Set(boundNames)]} of={short} />
               {limit.near > 0 && `. Near within ${formatValue(limit.near, unit, { unit: bareUnit(units) })}`}

@@ -4,9 +4,9 @@ import type { InputCell } from '../../plan/template.ts';
 import { brief } from '../../session/limit-words.ts';
 import type { Swept } from '../../studies/sweep.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
+import { unitOf } from '../parts/show.ts';
 import { stepped } from '../parts/step.ts';
 import { useBox } from '../parts/use-box.ts';
-import { unitOf } from '../parts/show.ts';
 import { usePlan, useSession } from '../use-session.ts';
 import { niceTicks } from './ticks.ts';
 
@@ -81,7 +81,13 @@ export const SweepChart = memo(function SweepChart({ swept, cell, limits, stale,
           accessibilityLayer={false}
         >
           <defs>
-            <pattern id="sweep-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <pattern
+              id="sweep-hatch"
+              width="7"
+              height="7"
+              patternUnits="userSpaceOnUse"
+              patternTransform="rotate(45)"
+            >
               <line x1="0" y1="0" x2="0" y2="7" stroke="var(--soft)" strokeWidth="1" />
             </pattern>
           </defs>
@@ -126,7 +132,12 @@ export const SweepChart = memo(function SweepChart({ swept, cell, limits, stale,
                   y={bound}
                   stroke="var(--ink)"
                   strokeWidth={2.5}
-                  label={{ value: `${word} ${say(bound, unit)}`, position: 'right', fontSize: 11.5, fill: 'var(--ink)' }}
+                  label={{
+                    value: `${word} ${say(bound, unit)}`,
+                    position: 'right',
+                    fontSize: 11.5,
+                    fill: 'var(--ink)',
+                  }}
                 />
               ),
             ),
@@ -136,7 +147,12 @@ export const SweepChart = memo(function SweepChart({ swept, cell, limits, stale,
               x={present}
               stroke="var(--mark)"
               strokeWidth={2.5}
-              label={{ value: `now ${say(present, cell.unit)}`, position: 'top', fontSize: 11.5, fill: 'var(--mark)' }}
+              label={{
+                value: `now ${say(present, cell.unit)}`,
+                position: 'top',
+                fontSize: 11.5,
+                fill: 'var(--mark)',
+              }}
             />
           )}
           <Line
@@ -148,7 +164,16 @@ export const SweepChart = memo(function SweepChart({ swept, cell, limits, stale,
             activeDot={false}
             isAnimationActive={false}
           />
-          {here !== undefined && <ReferenceDot x={here.x} y={here.y} r={5} fill="var(--film)" stroke="var(--mark)" strokeWidth={2.5} />}
+          {here !== undefined && (
+            <ReferenceDot
+              x={here.x}
+              y={here.y}
+              r={5}
+              fill="var(--film)"
+              stroke="var(--mark)"
+              strokeWidth={2.5}
+            />
+          )}
           {turnings
             .filter((it) => limits.some((limit) => limit.name === it.limit))
             .map((it) => (
@@ -157,7 +182,13 @@ export const SweepChart = memo(function SweepChart({ swept, cell, limits, stale,
                 x={it.at}
                 y={yDomain[0]}
                 r={0}
-                label={{ value: `turns at ${say(it.at, cell.unit)}`, position: 'insideBottomLeft', fontSize: 11.5, fill: 'var(--ink)', offset: 10 }}
+                label={{
+                  value: `turns at ${say(it.at, cell.unit)}`,
+                  position: 'insideBottomLeft',
+                  fontSize: 11.5,
+                  fill: 'var(--ink)',
+                  offset: 10,
+                }}
               />
             ))}
         </LineChart>
@@ -177,10 +208,26 @@ interface ForbiddenProps {
 const Forbidden = ({ low, high, domain, x }: ForbiddenProps) => (
   <>
     {low !== undefined && low > domain[0] && (
-      <ReferenceArea x1={x[0]} x2={x[1]} y1={domain[0]} y2={low} fill="url(#sweep-hatch)" fillOpacity={1} stroke="none" />
+      <ReferenceArea
+        x1={x[0]}
+        x2={x[1]}
+        y1={domain[0]}
+        y2={low}
+        fill="url(#sweep-hatch)"
+        fillOpacity={1}
+        stroke="none"
+      />
     )}
     {high !== undefined && high < domain[1] && (
-      <ReferenceArea x1={x[0]} x2={x[1]} y1={high} y2={domain[1]} fill="url(#sweep-hatch)" fillOpacity={1} stroke="none" />
+      <ReferenceArea
+        x1={x[0]}
+        x2={x[1]}
+        y1={high}
+        y2={domain[1]}
+        fill="url(#sweep-hatch)"
+        fillOpacity={1}
+        stroke="none"
+      />
     )}
   </>
 );

@@ -14,7 +14,9 @@ import './sweep-panel.css';
 /** Values looked at along an input that is not a whole number. */
 const POINTS = 41;
 
-const swept = inputs.filter((cell) => (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined);
+const swept = inputs.filter(
+  (cell) => (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined,
+);
 const judged = results.filter((cell) => cell.flag !== true);
 
 interface Props {
@@ -56,7 +58,10 @@ export function SweepPanel({ height }: Props) {
   );
   const { value, stale, why, progress } = useStudy(make);
   const fits = value !== undefined && value.ask.input === input && value.ask.results[0] === result;
-  const limits = useMemo(() => judgement.limits.filter((it) => it.result === result), [judgement.limits, result]);
+  const limits = useMemo(
+    () => judgement.limits.filter((it) => it.result === result),
+    [judgement.limits, result],
+  );
 
   return (
     <section className="sweep" data-view="sweep" aria-label="Sweep" aria-busy={stale}>

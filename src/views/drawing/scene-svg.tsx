@@ -19,7 +19,14 @@ interface Props {
 export const SceneSvg = memo(function SceneSvg({ layout, ids }: Props) {
   const { width, height, title, primitives, clips } = layout;
   return (
-    <svg className="scene" viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={title}>
+    <svg
+      className="scene"
+      viewBox={`0 0 ${width} ${height}`}
+      width={width}
+      height={height}
+      role="img"
+      aria-label={title}
+    >
       <defs>
         {clips.map((clip) => (
           <clipPath key={clip.name} id={ids + clip.name}>
@@ -39,7 +46,13 @@ export const SceneSvg = memo(function SceneSvg({ layout, ids }: Props) {
   );
 });
 
-const PrimitiveShape = memo(function PrimitiveShape({ it, ids }: { readonly it: Primitive; readonly ids: string }) {
+const PrimitiveShape = memo(function PrimitiveShape({
+  it,
+  ids,
+}: {
+  readonly it: Primitive;
+  readonly ids: string;
+}) {
   const clipPath = it.clip === undefined ? undefined : `url(#${ids}${it.clip})`;
   if (it.kind === 'text') {
     const { size, weight, stretch } = LETTERING[it.style];

@@ -2,10 +2,10 @@ import { useMemo, useRef } from 'react';
 import { layout } from '../../drawings/layout/layout.ts';
 import { sideView } from '../../drawings/side/side-view.ts';
 import { pointAt, usePointed } from '../parts/pointed.ts';
+import { useBox } from '../parts/use-box.ts';
 import { useLook, usePlan, useReady, useSession } from '../use-session.ts';
 import { SceneSvg } from './scene-svg.tsx';
 import { sessionLimits, sessionValues } from './session-values.ts';
-import { useBox } from '../parts/use-box.ts';
 import './side-drawing.css';
 
 const judgementOf = (session: { readonly judgement: object }): object => session.judgement;

@@ -33,7 +33,11 @@ export const Alone = ({ cell, section, lead, at, of, picture, next }: Props) => 
       {cell.help}
     </p>
     {next !== undefined && (
-      <button type="button" className="cell-next base-plain-button type-small" onClick={() => goTo(next.name)}>
+      <button
+        type="button"
+        className="cell-next base-plain-button type-small"
+        onClick={() => goTo(next.name)}
+      >
         Next: {next.short}
       </button>
     )}

@@ -51,7 +51,9 @@ export function CellMeta({ cell, unused }: Props) {
   }
   const offBy = reading?.offBy ?? 0;
   if (offBy > 0 && unused === undefined) {
-    words.push(`off by ${cell.unit === 'mm' ? formatLength(offBy, { unit }) : formatNumber(offBy, cell.unit)}`);
+    words.push(
+      `off by ${cell.unit === 'mm' ? formatLength(offBy, { unit }) : formatNumber(offBy, cell.unit)}`,
+    );
   }
   if (unused !== undefined) words.push(unused);
   if (base !== undefined) words.push(`${shown(base.value, cell.unit, unit)} in the base values`);

@@ -57,7 +57,8 @@ export function CellNotes({ cell, withHelp = true }: Props) {
       {withHelp && <p className="type-small">{cell.help}</p>}
       {(usual !== undefined || source !== undefined) && (
         <p className="type-small base-soft">
-          {usual !== undefined && `Usually ${shown(usual[0], cell.unit, unit)} to ${shown(usual[1], cell.unit, unit)}. `}
+          {usual !== undefined &&
+            `Usually ${shown(usual[0], cell.unit, unit)} to ${shown(usual[1], cell.unit, unit)}. `}
           {source !== undefined && `Source: ${source}.`}
         </p>
       )}
@@ -155,8 +156,9 @@ function CellApart({ cell }: { readonly cell: InputCell }) {
         type="button"
         className="base-plain-button"
         onClick={() =>
-          session.edit(apart ? `${cell.label} follows the base` : `${cell.label} in “${active}” alone`, (plan) =>
-            apart ? followBase(plan, cell.name) : setApart(plan, cell.name),
+          session.edit(
+            apart ? `${cell.label} follows the base` : `${cell.label} in “${active}” alone`,
+            (plan) => (apart ? followBase(plan, cell.name) : setApart(plan, cell.name)),
           )
         }
       >

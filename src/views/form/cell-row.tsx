@@ -37,8 +37,14 @@ export const CellRow = memo(function CellRow({ cell, alone }: Props) {
   const unused = useLook(useCallback((it: Session) => unusedWords(name, (other) => it.value(other)), [name]));
   const why = draft?.why ?? told;
   const isChoice = cell.kind === 'choice';
-  const steps = isChoice && !isPicked(cell);
-  const field = { cell, id: fieldId, labelledBy: labelId, describedBy: why === undefined ? undefined : whyId };
+  const follows = useLook(useCallback((it: Session) => it.reading(name)?.formula !== undefined, [name]));
+  const steps = isChoice && !isPicked(cell) && !follows;
+  const field = {
+    cell,
+    id: fieldId,
+    labelledBy: labelId,
+    describedBy: why === undefined ? undefined : whyId,
+  };
   return (
     <div
       className={`cell ${steps ? 'cell-choice' : ''} ${alone === undefined ? '' : 'cell-alone'}`}
@@ -79,7 +85,9 @@ export const CellRow = memo(function CellRow({ cell, alone }: Props) {
           <Slider cell={cell} onTold={setTold} />
         </span>
       )}
-      {why !== undefined && <CellRefusal cell={cell} id={whyId} why={why} onDone={() => setTold(undefined)} />}
+      {why !== undefined && (
+        <CellRefusal cell={cell} id={whyId} why={why} onDone={() => setTold(undefined)} />
+      )}
       {open && <CellNotes cell={cell} />}
     </div>
   );

@@ -25,14 +25,20 @@ const RULES: readonly Rule[] = [
     says: 'counts with two struts',
   },
   {
-    names: ['single_foot_y', 'single_foot_height', 'single_strut_od', 'single_strut_wall', 'single_strut_max'],
+    names: [
+      'single_foot_y',
+      'single_foot_height',
+      'single_strut_od',
+      'single_strut_wall',
+      'single_strut_max',
+    ],
     unused: (valueAt) => valueAt('strut_count') === 2,
     says: 'counts with one strut',
   },
   {
     names: ['wedge_edge'],
     unused: (valueAt) => valueAt('lower_flange_hinged') === true,
-    says: 'counts when the lower flange has no hinge',
+    says: 'counts without a hinge',
   },
   {
     names: ['inner_skin'],

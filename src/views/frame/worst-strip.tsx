@@ -1,34 +1,40 @@
-import { roomWords } from '../../session/limit-words.ts';
+import { useMemo } from 'react';
 import { standingOf, worstFirst } from '../../session/standing.ts';
+import { limitTitle, roomWords } from '../../session/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
-import { shortOf, unitOf } from '../parts/show.ts';
 import { StateWord } from '../parts/state-word.tsx';
-import { useJudgement, usePlan } from '../use-session.ts';
+import { useUnits } from '../parts/use-units.ts';
+import { useJudgement } from '../use-session.ts';
 
 interface Props {
   readonly rows: number;
-  readonly onOpen?: () => void;
+  /** Address of the board; none where the board stands on the same page. */
+  readonly href: string;
 }
 
 /** The worst limits, always in sight: mark, name, state, distance, and how many others are past. */
-export function WorstStrip({ rows, onOpen }: Props) {
-  const judgement = useJudgement();
-  const plan = usePlan();
-  const standing = standingOf(judgement.limits);
+export function WorstStrip({ rows, href }: Props) {
+  const { limits } = useJudgement();
+  const units = useUnits();
+  const standing = useMemo(() => standingOf(limits), [limits]);
   const worst = worstFirst(standing).slice(0, rows);
   const shownPast = worst.filter((it) => it.verdict.state === 'past').length;
   const others = standing.past.length - shownPast;
   return (
-    <button className="frame-strip" type="button" onClick={onOpen} aria-label="Open the limits" data-view="strip">
-      {worst.map((limit) => (
-        <span key={limit.name} className="frame-strip-row">
+    <a className="strip" href={href} data-view="strip">
+      {worst.length === 0 && <span className="type-small">The limits are being worked out.</span>}
+      {worst.map((limit, at) => (
+        <span key={limit.name} className="strip-row" data-limit={limit.name} data-state={limit.verdict.state}>
           <Mark limit={markedOf(limit)} />
-          <span className="frame-strip-name type-label">{shortOf(limit.result, plan)}</span>
+          <span className="strip-name type-label">{limitTitle(limit)}</span>
           <StateWord state={limit.verdict.state} />
-          <span className="frame-strip-room type-small">{roomWords(limit, unitOf(limit.result, plan), plan.units)}</span>
+          <span className="strip-room type-small">
+            {roomWords(limit, units)}
+            {at === rows - 1 && others > 0 && <span className="strip-others">+ {others} past</span>}
+          </span>
         </span>
       ))}
-      {others > 0 && <span className="frame-strip-more type-small">{others} more past</span>}
-    </button>
+      <span className="base-spoken">Open the limit board</span>
+    </a>
   );
 }

@@ -1,9 +1,9 @@
 import type { OwnCell, Reading, Units } from '../../plan/plan.ts';
-import type { Draft, Session } from '../../session/session.ts';
+import type { Session } from '../../session/session.ts';
 import type { Answer } from '../../workbook/engine.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
-import type { Drafts } from './drafts.ts';
-import type { CellRow } from './rows.ts';
+import { type KeptText, keptText } from './kept-text.ts';
+import { type GridRow, isCellRow } from './rows.ts';
 import { worstOf } from './worst-limit.ts';
 
 /** All that a row's look follows from. Each part is the same object until it changes. */
@@ -13,45 +13,57 @@ export interface Facts {
   readonly own: OwnCell | undefined;
   /** The limit that says most about the row's value. */
   readonly limit: LimitAnswer | undefined;
-  /** A refused text for the value, and for any other column. */
-  readonly draft: Draft | undefined;
-  readonly labelDraft: Draft | undefined;
-  readonly unitDraft: Draft | undefined;
-  readonly offByDraft: Draft | undefined;
+  /** Refused texts of the row's cells. */
+  readonly valueText: KeptText | undefined;
+  readonly labelText: KeptText | undefined;
+  readonly unitText: KeptText | undefined;
+  readonly offByText: KeptText | undefined;
   readonly locked: boolean;
+  /** Whether the scenario shown has its own value here. */
+  readonly apart: boolean;
   readonly changed: boolean;
   readonly units: Units;
+  readonly ready: boolean;
 }
 
 /** What a row stands on now. */
-export function factsOf(session: Session, drafts: Drafts, row: CellRow): Facts {
-  const { name } = row;
+export function factsOf(session: Session, row: GridRow): Facts {
   const { plan } = session;
+  const name = isCellRow(row) ? row.name : '';
+  const isInput = row.kind === 'book' && row.cell.kind !== 'result';
+  const reading = isInput ? session.reading(name) : undefined;
   return {
     answer: session.answer(name),
-    reading: row.kind === 'book' && row.cell.kind !== 'result' ? session.reading(name) : undefined,
+    reading,
     own: row.kind === 'own' ? plan.ownCells.find((cell) => cell.name === name) : undefined,
-    limit: worstOf(session.judgement, name),
-    draft: session.draft(name) ?? drafts.get(name, 'value'),
-    labelDraft: drafts.get(name, 'label'),
-    unitDraft: drafts.get(name, 'unit'),
-    offByDraft: drafts.get(name, 'offBy'),
+    limit: isInput ? undefined : worstOf(session.judgement, name),
+    valueText: keptText(session, row, 'value'),
+    labelText: keptText(session, row, 'label'),
+    unitText: keptText(session, row, 'unit'),
+    offByText: keptText(session, row, 'offBy'),
     locked: plan.locked.has(name),
+    apart: isInput && plan.active !== null && reading !== plan.inputs.get(name),
     changed: session.changed.has(name),
     units: plan.units,
+    ready: session.ready,
   };
 }
 
-/** Whether two rows' looks are the same without working either out. */
-export const sameFacts = (a: Facts, b: Facts): boolean =>
-  a.answer === b.answer &&
-  a.reading === b.reading &&
-  a.own === b.own &&
-  a.limit === b.limit &&
-  a.draft === b.draft &&
-  a.labelDraft === b.labelDraft &&
-  a.unitDraft === b.unitDraft &&
-  a.offByDraft === b.offByDraft &&
-  a.locked === b.locked &&
-  a.changed === b.changed &&
-  a.units === b.units;
+const PARTS = [
+  'answer',
+  'reading',
+  'own',
+  'limit',
+  'valueText',
+  'labelText',
+  'unitText',
+  'offByText',
+  'locked',
+  'apart',
+  'changed',
+  'units',
+  'ready',
+] as const satisfies readonly (keyof Facts)[];
+
+/** Whether two rows look the same, without working out how either does. */
+export const sameFacts = (a: Facts, b: Facts): boolean => PARTS.every((part) => a[part] === b[part]);

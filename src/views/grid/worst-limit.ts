@@ -7,7 +7,9 @@ const rank = (it: LimitAnswer): number => WORST_FIRST.indexOf(it.verdict.state);
 
 const worse = (a: LimitAnswer, b: LimitAnswer): LimitAnswer => {
   if (rank(a) !== rank(b)) return rank(a) < rank(b) ? a : b;
-  return (b.verdict.ratio ?? Number.POSITIVE_INFINITY) < (a.verdict.ratio ?? Number.POSITIVE_INFINITY) ? b : a;
+  return (b.verdict.ratio ?? Number.POSITIVE_INFINITY) < (a.verdict.ratio ?? Number.POSITIVE_INFINITY)
+    ? b
+    : a;
 };
 
 const byResult = new WeakMap<Judgement, ReadonlyMap<string, LimitAnswer>>();

@@ -12,7 +12,9 @@ export function NotJudged() {
   useLook(judgementOf);
   const figure = (name: string): string => {
     const value = session.value(name);
-    return value === null ? 'no answer' : shown(value, unitOf(name, plan), plan.units === 'both' ? 'mm' : plan.units);
+    return value === null
+      ? 'no answer'
+      : shown(value, unitOf(name, plan), plan.units === 'both' ? 'mm' : plan.units);
   };
   return (
     <div className="not-judged" data-view="not-judged">

@@ -8,7 +8,8 @@ export interface Note {
 export const NOTES: readonly Note[] = [
   {
     title: 'The manual and the workbook disagree',
-    says: () => 'The gear’s manual wins. Then the yard, the surveyor, and the rules that apply where the boat is used.',
+    says: () =>
+      'The gear’s manual wins. Then the yard, the surveyor, and the rules that apply where the boat is used.',
   },
   {
     title: 'Loaded or light',

@@ -12,16 +12,29 @@ interface Props {
   /** What a screen reader says instead of the words alone, such as the name of what would be deleted. */
   readonly says?: string;
   readonly expanded?: boolean;
+  /** Takes the focus when it appears. */
+  readonly focused?: boolean;
 }
 
 /** Something to do, as words; the next thing to do as an ink plate. */
-export const Action = ({ children, onPress, plate = false, icon, disabled = false, says, expanded }: Props) => (
+export const Action = ({
+  children,
+  onPress,
+  plate = false,
+  icon,
+  disabled = false,
+  says,
+  expanded,
+  focused,
+}: Props) => (
   <button
     className={plate ? 'action action-plate base-on-ink' : 'action'}
     type="button"
     disabled={disabled}
     aria-label={says}
     aria-expanded={expanded}
+    // biome-ignore lint/a11y/noAutofocus: only where what had the focus is gone
+    autoFocus={focused}
     onClick={onPress}
   >
     {icon !== undefined && <Icon name={icon} />}

@@ -19,7 +19,9 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 
 const read = (text: string): string => SIGNS.reduce((now, [sign, words]) => now.replace(sign, words), text);
 
-const isCell = (piece: BackingPiece): piece is BackingPiece & { kind: 'cell' } => piece.kind === 'cell';
+type CellPiece = Extract<BackingPiece, { kind: 'cell' }>;
+
+const isCell = (piece: BackingPiece): piece is CellPiece => piece.kind === 'cell';
 
 const onceEach = (pieces: readonly BackingPiece[]) => [
   ...new Map(pieces.filter(isCell).map((piece) => [piece.name, piece])).values(),
@@ -39,7 +41,7 @@ export function BackingText({ formula, result }: Props) {
   const units = useUnits();
   useLook(judgementOf);
   const { pieces, functions } = backingOf(formula, session.plan, (name) => session.value(name));
-  const valueOf = (piece: BackingPiece & { kind: 'cell' }): string =>
+  const valueOf = (piece: CellPiece): string =>
     piece.value === null ? 'no answer' : shown(piece.value, piece.unit, bareUnit(units));
   return (
     <div className="backing type-small">

@@ -105,7 +105,10 @@ export function markGeometry(it: Marked): MarkGeometry {
   return {
     slot: [openLeft ? LEFT_END : LOW_JAW, openRight ? RIGHT_END : HIGH_JAW],
     jaws,
-    arrows: [...(isOpen && openLeft ? ['left' as const] : []), ...(isOpen && openRight ? ['right' as const] : [])],
+    arrows: [
+      ...(isOpen && openLeft ? ['left' as const] : []),
+      ...(isOpen && openRight ? ['right' as const] : []),
+    ],
     dashed,
     peg,
   };

@@ -21,4 +21,5 @@ const now = (): string | undefined => pointed;
 export const usePointed = (): string | undefined => useSyncExternalStore(subscribe, now);
 
 /** Whether one name is pointed at; renders again only when that changes. */
-export const useIsPointed = (name: string): boolean => useSyncExternalStore(subscribe, () => pointed === name);
+export const useIsPointed = (name: string): boolean =>
+  useSyncExternalStore(subscribe, () => pointed === name);

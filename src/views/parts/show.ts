@@ -15,7 +15,8 @@ export const labelOf = (name: string, plan: Plan): string =>
 export const shortOf = (name: string, plan: Plan): string => cellNamed(name)?.short ?? labelOf(name, plan);
 
 /** A value as one line, in the units shown. */
-export const shown = (value: Value, unit: string, units: Units): string => formatValue(value, unit, { unit: units });
+export const shown = (value: Value, unit: string, units: Units): string =>
+  formatValue(value, unit, { unit: units });
 
 /** A value as figure and unit, the second piece being inches when both are shown. */
 export const piecesOf = (value: Value, unit: string, units: Units): readonly Piece[] =>

@@ -10,4 +10,6 @@ const CLASS: Readonly<Record<State, string>> = {
 };
 
 /** How a result stands to its limit, in a word whose form says it too. */
-export const StateWord = ({ state }: { readonly state: State }) => <span className={CLASS[state]}>{state}</span>;
+export const StateWord = ({ state }: { readonly state: State }) => (
+  <span className={CLASS[state]}>{state}</span>
+);

@@ -21,31 +21,47 @@ interface Props {
   /** The page hook of an input that goes by a name. */
   readonly input?: string;
   readonly onCaret?: (at: number) => void;
+  /** Takes the focus when it appears. */
+  readonly focused?: boolean;
+  /** The field was left with nothing refused. */
+  readonly onLeft?: () => void;
 }
+
+const SAME: Done = { ok: true };
 
 /** A field for any text that an edit may refuse: it is put in on Enter or on leaving, and stays as typed when refused. */
 export function TextEntry(props: Props) {
-  const { label, value, onPut, draftKey, labelSpoken = false, help, lines = 1, decimal = false, code = false } = props;
+  const {
+    label,
+    value,
+    onPut,
+    draftKey,
+    labelSpoken = false,
+    help,
+    lines = 1,
+    decimal = false,
+    code = false,
+  } = props;
   const id = useId();
   const { draft, keep, drop } = useKeptDraft(draftKey);
   const [typed, setTyped] = useState<string>();
 
   const put = (): void => {
-    if (typed === undefined) return;
-    if (typed === value) {
-      drop();
-    } else {
-      const done = onPut(typed);
+    if (typed !== undefined) {
+      const done = typed === value ? SAME : onPut(typed);
       if (done.ok) drop();
       else keep(typed, done.why);
+      setTyped(undefined);
+      if (!done.ok) return;
     }
-    setTyped(undefined);
+    props.onLeft?.();
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter' && lines === 1) put();
     if (event.key === 'Escape') {
       drop();
       setTyped(undefined);
+      props.onLeft?.();
     }
   };
   const described = [help === undefined ? '' : `${id}help`, draft?.why === undefined ? '' : `${id}why`]
@@ -60,6 +76,7 @@ export function TextEntry(props: Props) {
     'data-input': props.input,
     autoComplete: 'off',
     spellCheck: lines > 1,
+    autoFocus: props.focused,
     onBlur: put,
     onKeyDown,
   };

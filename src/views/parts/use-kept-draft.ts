@@ -1,5 +1,5 @@
 import { useCallback, useSyncExternalStore } from 'react';
-import { type KeptDrafts, keptDraftsOf } from '../../session/own-cells/kept-drafts.ts';
+import { type KeptDrafts, keptDraftsOf } from '../../session/kept-drafts.ts';
 import { useSession } from '../use-session.ts';
 
 type Kept = NonNullable<ReturnType<KeptDrafts['get']>>;

@@ -15,7 +15,9 @@ export function useRemedies(limit: string | undefined): StudyState<readonly Reme
     (evaluator: Evaluator) =>
       remedies(evaluator, {
         limit: limit ?? '',
-        choices: movablesFor(limit ?? '', session.plan, session.workbook?.uses() ?? new Map(), (name) => session.value(name)),
+        choices: movablesFor(limit ?? '', session.plan, session.workbook?.uses() ?? new Map(), (name) =>
+          session.value(name),
+        ),
       }),
     [limit, session],
   );
@@ -42,7 +44,9 @@ export function Remedies({ limit }: { readonly limit: string }) {
   if (why !== undefined) return <p>What would mend it could not be worked out: {why}</p>;
   if (stale && found.length === 0) return <p className="base-soft">Working out what would mend it.</p>;
   if (found.length === 0) {
-    return <p>No single choice mends it inside its usual range. Look at the readings and bounds it rests on.</p>;
+    return (
+      <p>No single choice mends it inside its usual range. Look at the readings and bounds it rests on.</p>
+    );
   }
   return (
     <ul className="remedies" aria-busy={stale}>

@@ -3,7 +3,7 @@ import { pages } from '../../plan/book.ts';
 import type { Page, ResultCell } from '../../plan/template.ts';
 import { BackingText } from '../parts/backing-text.tsx';
 import { bareUnit } from '../parts/length-style.ts';
-import { roomWords } from '../parts/limit-words.ts';
+import { roomWords } from '../../session/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { pointAt } from '../parts/pointed.ts';
 import { Quantity } from '../parts/quantity.tsx';
@@ -72,7 +72,11 @@ const ResultRow = memo(function ResultRow({ cell, opened }: RowProps) {
     >
       <button className="result-line" type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span className="result-label type-label">{label}</span>
-        <span className="result-value type-value" data-name={name} data-value={value === null ? '' : String(value)}>
+        <span
+          className="result-value type-value"
+          data-name={name}
+          data-value={value === null ? '' : String(value)}
+        >
           {answer !== undefined && value === null ? (
             <span className="result-none type-small">no answer</span>
           ) : (

@@ -28,18 +28,21 @@ const anyRudders = ({ swing = within(0, 90), vaneSwing = swing } = {}): fc.Arbit
       lean: fc.oneof({ weight: 3, arbitrary: within(-15, 15) }, { weight: 1, arbitrary: fc.constant(0) }),
       offset: fc.oneof({ weight: 5, arbitrary: within(-600, 600) }, { weight: 1, arbitrary: fc.constant(0) }),
       // Some of the time the line of centres comes into or leaves a swing at this share of the shared heights.
-      turns: fc.option(within(0, 1), { freq: 3 }),
+      // And some of the time both swing alike, so that edges run parallel to the line of centres there.
+      alike: fc.integer({ min: 0, max: 4 }).map((it) => it === 0),
+      turns: fc.option(within(0.05, 0.95), { freq: 3 }),
     })
-    .map(({ balanced, span, depth, turns, ...rest }) => {
+    .map(({ balanced, span, depth, turns, alike, ...rest }) => {
       const it: Rudders = {
         ...rest,
+        vaneSwing: alike ? Math.min(rest.mainSwing, 45) : rest.vaneSwing,
         balance: rest.chord * balanced,
         vaneFoot: rest.vaneHead - span,
         mainFoot: rest.mainHead - depth,
       };
       const [from, to] = sharedHeights(it);
       const swing = (Math.min(it.mainSwing, it.vaneSwing, 75) * Math.PI) / 180;
-      return turns === null
+      return turns === null || Math.abs(it.lean) < 0.5
         ? it
         : { ...it, offset: Math.sign(it.offset) * alongAt(it, from + (to - from) * turns) * Math.tan(swing) };
     });

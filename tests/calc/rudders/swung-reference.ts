@@ -96,20 +96,11 @@ export const facesAt = (it: Rudders, z: number): boolean =>
 export const closedAt = (it: Rudders, z: number): number =>
   Math.hypot(alongAt(it, z), it.offset) - reachAt(it, z) - it.balance;
 
-/**
- * The distance of the two chord lines at one height with both rudders at one angle. Where the line of centres lies
- * within both swings the definition looks at the forward part alone, and below 0 at the closed form.
- */
-function at(it: Rudders, z: number, main: number, vane: number): number {
-  const faces = facesAt(it, z);
-  if (faces) {
-    const closed = closedAt(it, z);
-    if (closed < 0) return closed;
-  }
+/** The distance of the two chord lines at one height, each at one angle; `after` is what the vane rudder has aft. */
+function between(it: Rudders, z: number, main: number, vane: number, after: number): number {
   const reach = reachAt(it, z);
   const [x, y] = [alongAt(it, z), it.offset];
   const [cm, sm, cv, sv] = [Math.cos(main), Math.sin(main), Math.cos(vane), Math.sin(vane)];
-  const after = faces ? 0 : it.chord - it.balance;
   return betweenSegments(
     0,
     0,
@@ -122,6 +113,20 @@ function at(it: Rudders, z: number, main: number, vane: number): number {
   );
 }
 
+/**
+ * The same as the definition words it: where the line of centres lies within both swings only the forward part
+ * counts, and the closed form stands where it is below 0, as no pair of angles can show.
+ */
+function at(it: Rudders, z: number, main: number, vane: number): number {
+  if (!facesAt(it, z)) return between(it, z, main, vane, it.chord - it.balance);
+  const closed = closedAt(it, z);
+  return closed < 0 ? closed : between(it, z, main, vane, 0);
+}
+
+/** The closed form where it holds, so that refining does not have to find two ends that point at each other. */
+const settled = (it: Rudders, z: number, main: number, vane: number): number =>
+  facesAt(it, z) ? closedAt(it, z) : at(it, z, main, vane);
+
 export interface Reference {
   /** Least over a dense lattice of heights and angles, mm. */
   readonly coarse: number;
@@ -133,7 +138,28 @@ export interface Reference {
 
 /** Lattice points from one end to the other. */
 const spaced = (from: number, to: number, count: number): number[] =>
-  from === to ? [from] : Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
+  from === to
+    ? [from]
+    : Array.from({ length: count }, (_, i) => (i === count - 1 ? to : from + ((to - from) * i) / (count - 1)));
+
+/** The main rudder's best angle: the best of evenly spaced ones, narrowed down between its neighbours. */
+function narrowed(f: (angle: number) => number, end: number): { main: number; value: number } {
+  let main = 0;
+  let value = f(0);
+  for (let i = -8; i <= 8; i++) {
+    const tried = f((i * end) / 8);
+    if (tried < value) [main, value] = [(i * end) / 8, tried];
+  }
+  for (let width = end / 8; width > 1e-8; width *= 0.6) {
+    const middle = main;
+    for (let i = -1; i <= 1; i += 2) {
+      const angle = Math.min(end, Math.max(-end, middle + i * width));
+      const tried = f(angle);
+      if (tried < value) [main, value] = [angle, tried];
+    }
+  }
+  return { main, value };
+}
 
 /** The height at which the line of centres comes into or leaves a swing, by halving. */
 function turningHeight(it: Rudders, from: number, to: number): number[] {
@@ -148,25 +174,18 @@ function turningHeight(it: Rudders, from: number, to: number): number[] {
 }
 
 /** Closest approach by brute force: every height with every pair of angles, then ever smaller steps round the best. */
-export function swungReference(it: Rudders, heights = 13, angles = 25): Reference {
+export function swungReference(it: Rudders, heights = 9, angles = 17): Reference {
   const [from, to] = sharedHeights(it);
   const zs = [...spaced(from, to, heights), ...turningHeight(it, from, to)];
   const [mainEnd, vaneEnd] = [it.mainSwing * RADIANS, it.vaneSwing * RADIANS];
   const mains = spaced(-mainEnd, mainEnd, angles);
   const vanes = spaced(-vaneEnd, vaneEnd, angles);
-  const points: { z: number; main: number; vane: number; value: number }[] = [];
+  let coarse = Number.POSITIVE_INFINITY;
   for (const z of zs) {
-    let best = { z, main: 0, vane: 0, value: Number.POSITIVE_INFINITY };
     for (const main of mains) {
-      for (const vane of vanes) {
-        const value = at(it, z, main, vane);
-        if (value < best.value) best = { z, main, vane, value };
-      }
+      for (const vane of vanes) coarse = Math.min(coarse, at(it, z, main, vane));
     }
-    points.push(best);
   }
-  points.sort((a, b) => a.value - b.value);
-  const coarse = points[0]?.value ?? Number.NaN;
 
   const step = { z: (to - from) / (heights - 1), main: (2 * mainEnd) / (angles - 1), vane: (2 * vaneEnd) / (angles - 1) };
   const reach = Math.max(reachAt(it, from), reachAt(it, to));
@@ -178,38 +197,31 @@ export function swungReference(it: Rudders, heights = 13, angles = 25): Referenc
   const bound =
     0.5 * (step.main * reach + step.vane * Math.max(it.balance, it.chord - it.balance) + step.z * (slope + rake)) + 1e-9;
 
-  let fine = coarse;
-  for (const start of points.slice(0, 3)) {
-    let { z, main, vane, value } = start;
-    let size = 1;
-    let moves = 0;
-    while (size > 1e-7) {
-      let moved = false;
-      for (const dz of [0, -1, 1]) {
-        for (const dm of [0, -1, 1]) {
-          for (const dv of [0, -1, 1]) {
-            const next = {
-              z: Math.min(to, Math.max(from, z + dz * size * step.z)),
-              main: Math.min(mainEnd, Math.max(-mainEnd, main + dm * size * step.main)),
-              vane: Math.min(vaneEnd, Math.max(-vaneEnd, vane + dv * size * step.vane)),
-            };
-            const there = at(it, next.z, next.main, next.vane);
-            if (there < value - 1e-12) {
-              ({ z, main, vane } = next);
-              value = there;
-              moved = true;
-            }
-          }
-        }
-      }
-      // A narrow valley could be followed for ever in steps of one size.
-      moves = moved ? moves + 1 : 0;
-      if (!moved || moves > 20) {
-        size /= 2;
-        moves = 0;
+  // The two angles together make too narrow a valley for a lattice, so each height and angle of the vane rudder is
+  // looked at with the main rudder's angle narrowed down.
+  const best = (heights: readonly number[], angles: readonly number[]) => {
+    let found = { z: from, vane: 0, value: Number.POSITIVE_INFINITY };
+    for (const z of heights) {
+      for (const vane of angles) {
+        const { value } = narrowed((main) => settled(it, z, main, vane), mainEnd);
+        if (value < found.value) found = { z, vane, value };
       }
     }
-    fine = Math.min(fine, value);
+    return found;
+  };
+  let found = best(zs, vanes);
+  const fineAt = (size: number) => {
+    const { z, vane } = found;
+    const held = (value: number, least: number, most: number) => Math.min(most, Math.max(least, value));
+    return best(
+      [-1, 0, 1].map((i) => held(z + i * size * step.z, from, to)),
+      [-1, -0.5, 0, 0.5, 1].map((i) => held(vane + i * size * step.vane, -vaneEnd, vaneEnd)),
+    );
+  };
+  for (let size = 1; size > 1e-5 && found.value > 0; size *= 0.6) {
+    const next = fineAt(size);
+    if (next.value < found.value) found = next;
   }
+  const fine = Math.min(coarse, found.value);
   return { coarse, bound, fine };
 }

@@ -3,7 +3,7 @@ import { setOwnCell, setOwnLimit } from '../../../src/plan/edit.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 import { ownNameRefusal } from '../../../src/plan/own-name.ts';
 import type { Plan } from '../../../src/plan/plan.ts';
-import { KeptDrafts, keptDraftsOf } from '../../../src/session/own-cells/kept-drafts.ts';
+import { KeptDrafts, keptDraftsOf } from '../../../src/session/kept-drafts.ts';
 import { nameFrom } from '../../../src/session/own-cells/name-from.ts';
 import { readContent } from '../../../src/session/own-cells/read-content.ts';
 import { limitNameFor, readLimit } from '../../../src/session/own-cells/read-limit.ts';

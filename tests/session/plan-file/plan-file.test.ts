@@ -9,10 +9,12 @@ import {
   setTitle,
 } from '../../../src/plan/edit.ts';
 import type { Reason } from '../../../src/plan/file/open-plan.ts';
+import { writePlan } from '../../../src/plan/file/write-plan.ts';
 import { mailLink } from '../../../src/plan/mail.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 import type { Plan } from '../../../src/plan/plan.ts';
-import { fileNameOf } from '../../../src/session/plan-file/file-name.ts';
+import { copyWords } from '../../../src/session/plan-file/copies.ts';
+import { Guests, guestsOf } from '../../../src/session/plan-file/guests.ts';
 import { mailLines } from '../../../src/session/plan-file/mail-lines.ts';
 import { REASONS } from '../../../src/session/plan-file/reasons.ts';
 import { whatChanges } from '../../../src/session/plan-file/what-changes.ts';
@@ -24,17 +26,6 @@ const must = (edited: Edited): Plan => {
 };
 
 const plan = newPlan('Mine');
-
-describe('fileNameOf', () => {
-  it.each([
-    ['My boat, 2nd try', 'my-boat-2nd-try.plan.json'],
-    ['Höhe / Breite', 'hohe-breite.plan.json'],
-    ['…', 'plan.plan.json'],
-    ['../etc', 'etc.plan.json'],
-  ])('makes a name any system takes of %j', (title, expected) => {
-    expect(fileNameOf(title)).toBe(expected);
-  });
-});
 
 describe('REASONS', () => {
   it('words every reason apart', () => {
@@ -111,5 +102,61 @@ describe('mailLines', () => {
     expect(lines[1]).toMatch(/^It rests on \d+ stand-ins\.$/);
     expect(lines[2]).toContain('past, 44.7 mm');
     expect(mailLink(three, lines).length).toBeLessThanOrEqual(1500);
+  });
+});
+
+describe('Guests', () => {
+  const file = (text: string, size = text.length) => ({
+    name: 'theirs.plan.json',
+    size,
+    text: async () => text,
+  });
+
+  it('shows an opened plan as a visitor', async () => {
+    const guests = new Guests();
+    await guests.open(file(writePlan(newPlan('Theirs'))));
+    expect(guests.guest).toMatchObject({
+      kind: 'visitor',
+      name: 'theirs.plan.json',
+      plan: { title: 'Theirs' },
+    });
+    guests.leave();
+    expect(guests.guest).toBeUndefined();
+  });
+
+  it('keeps the text of a refused file to the letter, and takes it again once mended', async () => {
+    const guests = new Guests();
+    const whole = writePlan(newPlan('Theirs'));
+    const cut = whole.slice(0, -10);
+    await guests.open(file(cut));
+    expect(guests.guest).toMatchObject({ kind: 'refused', reason: 'damaged', text: cut });
+    guests.tryText('theirs.plan.json', whole);
+    expect(guests.guest).toMatchObject({ kind: 'visitor' });
+  });
+
+  it('does not read a file that is larger than any plan', async () => {
+    const guests = new Guests();
+    await guests.open({ name: 'film', size: 3_000_000, text: () => expect.fail('it was read') });
+    expect(guests.guest).toMatchObject({ kind: 'refused', reason: 'too large', text: undefined });
+  });
+
+  it('says when the browser cannot read the file', async () => {
+    const guests = new Guests();
+    await guests.open({ name: 'gone', size: 3, text: () => Promise.reject(new Error('gone')) });
+    expect(guests.guest).toMatchObject({ kind: 'refused', reason: undefined, text: undefined });
+  });
+
+  it('belongs to one session', () => {
+    const session = {};
+    expect(guestsOf(session)).toBe(guestsOf(session));
+  });
+});
+
+describe('copyWords', () => {
+  it('says that a copy was saved, and when the plan has moved on since', () => {
+    const copy = { name: 'mine.plan.json', plan };
+    expect(copyWords(undefined, plan)).toMatch(/^No copy/);
+    expect(copyWords(copy, plan)).toMatch(/^A copy was saved: mine\.plan\.json/);
+    expect(copyWords(copy, newPlan('Mine'))).toContain('has changed since');
   });
 });

@@ -1,4 +1,4 @@
-/** Texts of own cells that were refused, or not put in yet, each under a key of its field. */
+/** Texts that were refused, each under a key of its field. */
 export class KeptDrafts {
   #drafts: ReadonlyMap<string, { readonly typed: string; readonly why?: string }> = new Map();
   readonly #listeners = new Set<() => void>();

@@ -1,0 +1,58 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { layout } from '../../drawings/layout/layout.ts';
+import { sideView } from '../../drawings/side/side-view.ts';
+import { useLook, usePlan, useReady, useSession } from '../use-session.ts';
+import { useBox } from '../parts/use-box.ts';
+import { SceneSvg } from './scene-svg.tsx';
+import { sessionValues } from './session-values.ts';
+import './reading-picture.css';
+
+const judgementOf = (session: { readonly judgement: object }): object => session.judgement;
+
+/** Pictures are drawn a screen before they are scrolled to. */
+const AHEAD = '100% 0px';
+
+/** The part of the mount that an input belongs to, lit; nothing for an input that is no part of the side view. */
+export function ReadingPicture({ name }: { readonly name: string }) {
+  const frame = useRef<HTMLDivElement>(null);
+  const box = useBox(frame);
+  const [seen, setSeen] = useState(false);
+  useEffect(() => {
+    const element = frame.current;
+    if (element === null) return;
+    const observer = new IntersectionObserver(([entry]) => setSeen(entry?.isIntersecting === true), {
+      rootMargin: AHEAD,
+    });
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return (
+    <div className="reading-picture" ref={frame}>
+      {seen && box !== undefined && <Picture name={name} width={box.width} height={box.height} />}
+    </div>
+  );
+}
+
+interface Props {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+function Picture({ name, width, height }: Props) {
+  const session = useSession();
+  const { units } = usePlan();
+  const ready = useReady();
+  const judgement = useLook(judgementOf);
+  const drawn = useMemo(() => {
+    if (!ready || judgement === undefined) return undefined;
+    try {
+      const scene = sideView(sessionValues(session), { unit: units, part: name, lit: name });
+      return scene.cropped ? layout(scene, { width, height }) : undefined;
+    } catch {
+      // A small picture that cannot be drawn is left out; the large drawing says why.
+      return undefined;
+    }
+  }, [session, judgement, ready, units, name, width, height]);
+  return drawn === undefined ? null : <SceneSvg layout={drawn} ids={`reading-${name}-`} />;
+}

@@ -1,0 +1,29 @@
+import type { ReactNode } from 'react';
+import { useUnits } from '../parts/use-units.ts';
+import { useJudgement, useReady } from '../use-session.ts';
+import { leadOf } from './lead.ts';
+
+interface Props {
+  /** What would mend a limit, as a sentence. */
+  readonly mend?: ((limit: string) => ReactNode) | undefined;
+}
+
+/** What is past, why, and what would mend it; under it, what these numbers are. */
+export function LeadSentence({ mend }: Props) {
+  const judgement = useJudgement();
+  const units = useUnits();
+  const ready = useReady();
+  const lead = ready ? leadOf(judgement, units) : undefined;
+  return (
+    <div className="lead" data-view="lead">
+      <p className="type-lead">
+        {lead === undefined ? 'The limits are being worked out.' : lead.says}
+        {lead?.mend !== undefined && mend !== undefined && <> {mend(lead.mend)}</>}
+      </p>
+      {lead !== undefined && lead.more !== '' && <p className="type-small">{lead.more}</p>}
+      <p className="type-small base-soft">
+        Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.
+      </p>
+    </div>
+  );
+}

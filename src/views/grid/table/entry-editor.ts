@@ -1,0 +1,72 @@
+import { TextEditor } from 'handsontable/editors/textEditor';
+
+/** What an editor needs to know of the cell it opens on, and where its text goes. */
+export interface Entries {
+  /** The text it opens on. */
+  readonly text: (row: number, column: number) => string;
+  /** What it is called, read aloud. */
+  readonly label: (row: number, column: number) => string;
+  /** Id of the sentence that says why the text in the cell was refused. */
+  readonly reason: (row: number, column: number) => string | undefined;
+  readonly put: (row: number, column: number, typed: string) => void;
+}
+
+const entriesOf = new WeakMap<object, Entries>();
+
+/** Tells the editors of one table where their texts come from and go to. */
+export const serveEntries = (hot: object, entries: Entries): void => {
+  entriesOf.set(hot, entries);
+};
+
+/**
+ * The grid's text editor, with a name, opened on the text as it was typed. What is typed goes straight to where it
+ * belongs and never into the grid.
+ */
+export class EntryEditor extends TextEditor {
+  get #entries(): Entries | undefined {
+    return entriesOf.get(this.hot);
+  }
+
+  override createElements(type?: string): void {
+    super.createElements(type);
+    this.TEXTAREA.setAttribute('aria-label', 'Value');
+    this.TEXTAREA.spellcheck = false;
+    this.TEXTAREA.autocomplete = 'off';
+    this.TEXTAREA.setAttribute('autocapitalize', 'off');
+  }
+
+  override beginEditing(initial?: unknown, event?: Event): void {
+    const { row, col } = this;
+    const text = row === null || col === null ? undefined : this.#entries?.text(row, col);
+    super.beginEditing(initial ?? text, event);
+  }
+
+  override open(): void {
+    super.open();
+    const { row, col } = this;
+    if (row === null || col === null) return;
+    this.TEXTAREA.setAttribute('aria-label', this.#entries?.label(row, col) ?? 'Value');
+    const reason = this.#entries?.reason(row, col);
+    if (reason === undefined) {
+      this.TEXTAREA.removeAttribute('aria-invalid');
+      this.TEXTAREA.removeAttribute('aria-describedby');
+    } else {
+      this.TEXTAREA.setAttribute('aria-invalid', 'true');
+      this.TEXTAREA.setAttribute('aria-describedby', reason);
+    }
+  }
+
+  /** One line is all a cell takes. */
+  override getValue(): string {
+    return this.TEXTAREA.value.replace(/\s*[\r\n]+\s*/g, ' ');
+  }
+
+  override saveValue(): void {
+    if (this.row !== null && this.col !== null) this.#entries?.put(this.row, this.col, this.getValue());
+  }
+
+  /** The browser's own keys serve inside the text; a second line has no meaning here. */
+  override registerShortcuts(): void {}
+
+  override unregisterShortcuts(): void {}
+}

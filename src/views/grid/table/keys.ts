@@ -1,0 +1,52 @@
+/** What the table's keys do beyond moving about. */
+export interface Keys {
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** Enter or F2 on a cell that cannot be typed in. */
+  readonly explain: () => void;
+  /** Whether the space bar did something here. */
+  readonly flip: () => boolean;
+  /** Whether Escape dropped a refused text. */
+  readonly drop: () => boolean;
+  readonly isEditable: () => boolean;
+}
+
+const isPlain = (event: KeyboardEvent): boolean =>
+  !event.ctrlKey && !event.metaKey && !event.altKey && !event.shiftKey;
+
+/** Undo and redo go to the plan's own journal, the same for every view. */
+function journalKey(event: KeyboardEvent, keys: Keys): boolean {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return false;
+  const key = event.key.toLowerCase();
+  if (key === 'z') {
+    if (event.shiftKey) keys.redo();
+    else keys.undo();
+    return true;
+  }
+  if (key === 'y' && !event.shiftKey) {
+    keys.redo();
+    return true;
+  }
+  return false;
+}
+
+function plainKey(event: KeyboardEvent, keys: Keys): boolean {
+  if (!isPlain(event)) return false;
+  switch (event.key) {
+    case 'Enter':
+    case 'F2':
+      if (keys.isEditable()) return false;
+      keys.explain();
+      return true;
+    case ' ':
+      return keys.flip();
+    case 'Escape':
+      return keys.drop();
+    default:
+      return false;
+  }
+}
+
+/** Whether a key was used up; the grid's own keys get the rest. Not to be asked while a text is being edited. */
+export const onTableKey = (event: KeyboardEvent, keys: Keys): boolean =>
+  journalKey(event, keys) || plainKey(event, keys);

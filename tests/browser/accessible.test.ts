@@ -1,0 +1,95 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { DESK, goTo, openPages, PHONE } from './page.ts';
+
+const open = openPages();
+
+const AXE = readFileSync(resolve(import.meta.dirname, '../../node_modules/axe-core/axe.min.js'), 'utf8');
+
+interface Fault {
+  readonly id: string;
+  readonly nodes: readonly string[];
+}
+
+/** Faults that axe-core finds on the page as it stands, WCAG 2.2 A and AA. */
+async function faults(page: Page): Promise<readonly Fault[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run: (options: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const found = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    return found.violations.map(({ id, nodes }) => ({ id, nodes: nodes.slice(0, 3).map((it) => it.html.slice(0, 160)) }));
+  });
+}
+
+const PLACES = [
+  'boat',
+  'gear',
+  'mount',
+  'checks',
+  'loads',
+  'parts',
+  'own-cells',
+  'scenarios',
+  'plan',
+  'own-boat',
+  'reference',
+  'not-judged',
+  'board',
+];
+
+/** How far the page is wider than its window, px. */
+const tooWide = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+describe('every place of the page', () => {
+  it.each([
+    ['1440 px', DESK],
+    ['390 px', PHONE],
+  ])('has no fault that axe-core finds, and fits its window, at %s', async (_, size) => {
+    const { page } = await open(size);
+    for (const place of PLACES) {
+      await goTo(page, place);
+      await page.waitForTimeout(300);
+      expect(await faults(page), place).toEqual([]);
+      expect(await tooWide(page), place).toBeLessThanOrEqual(0);
+    }
+  });
+
+  it('has none in the workbook grid, with and without an open editor', async () => {
+    const { page } = await open(DESK, '#/workbook');
+    await page.waitForSelector('[data-view="grid"] [data-input="transom_rake"]');
+    expect(await faults(page)).toEqual([]);
+    await page.locator('[data-view="grid"] [data-input="transom_rake"]').dblclick();
+    expect(await faults(page)).toEqual([]);
+  });
+
+  it('has none while a field is refused, and with a limit opened', async () => {
+    const { page } = await open(DESK);
+    const field = page.locator('[data-view="form"] [data-input="shim_count"]');
+    await field.fill('3.5');
+    await field.press('Enter');
+    await page.locator('[data-view="board"] [data-limit="rudder_gap"] button').first().click();
+    await page.waitForTimeout(500);
+    expect(await faults(page)).toEqual([]);
+  });
+
+  it('keeps to its window with text twice as large, at 1440, 390 and 320 px', async () => {
+    for (const size of [DESK, PHONE, { width: 320, height: 640 }]) {
+      const { page } = await open(size);
+      if (size.width !== 320) {
+        await page.evaluate(() => {
+          document.documentElement.style.fontSize = '200%';
+        });
+      }
+      for (const place of ['mount', 'checks', 'board']) {
+        await goTo(page, place);
+        await page.waitForTimeout(200);
+        expect(await tooWide(page), `${place} at ${size.width}`).toBeLessThanOrEqual(0);
+      }
+    }
+  });
+});

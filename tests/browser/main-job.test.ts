@@ -1,0 +1,69 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { answered, cellValue, DESK, goTo, openPages, stateOf } from './page.ts';
+
+const open = openPages();
+
+const press = async (page: Page, name: string, direction: 'up' | 'down', times = 1): Promise<void> => {
+  const button = page.locator(`[data-view="form"] [data-cell="${name}"] button.stepper`).nth(direction === 'up' ? 1 : 0);
+  for (let i = 0; i < times; i++) await button.click();
+};
+
+const share = async (page: Page): Promise<number> => {
+  await goTo(page, 'loads');
+  const value = await cellValue(page, 'results', 'bolt_utilisation');
+  await goTo(page, 'mount');
+  return value;
+};
+
+const lead = async (page: Page): Promise<string> =>
+  (await page.locator('[data-view="lead"]').first().textContent()) ?? '';
+
+describe('the job, in the form', () => {
+  it('adds a shim, raises the bracket too far, keeps both as scenarios, and finds them after a reload', async () => {
+    const { page } = await open(DESK);
+    await page.waitForFunction(() => document.querySelector('[data-view="lead"]')?.textContent?.includes('Four shims give'));
+    expect(await lead(page)).toContain('The two rudders pass 44.7 mm apart');
+    expect(await lead(page)).toContain('Four shims give 56.9 mm');
+    const before = await share(page);
+
+    await press(page, 'shim_count', 'up');
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
+    expect(await stateOf(page, 'rudder_gap')).toBe('near');
+    expect(await share(page)).toBeGreaterThan(before);
+
+    const field = page.locator('[data-view="form"] [data-input="upper_bracket_height"]');
+    await field.fill('890');
+    await field.press('Enter');
+    expect(await stateOf(page, 'drive_headroom')).toBe('inside');
+    await field.fill('35 7/16 in');
+    await field.press('Enter');
+    expect(await cellValue(page, 'form', 'upper_bracket_height')).toBeCloseTo(900.1125, 9);
+    expect(await stateOf(page, 'drive_headroom')).toBe('past');
+
+    await page.reload();
+    await answered(page);
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
+    expect(await stateOf(page, 'drive_headroom')).toBe('past');
+  });
+
+  it('takes edits back and forth', async () => {
+    const { page } = await open(DESK);
+    await press(page, 'shim_count', 'up', 2);
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
+  });
+
+  it('tries what mends a limit, with undo', async () => {
+    const { page } = await open(DESK);
+    await page.locator('[data-view="board"] [data-limit="rudder_gap"] button').first().click();
+    await page.getByRole('button', { name: 'Try: Shims under the lower bracket' }).click();
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
+    expect(await stateOf(page, 'rudder_gap')).not.toBe('past');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await stateOf(page, 'rudder_gap')).toBe('past');
+  });
+});

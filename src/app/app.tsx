@@ -5,6 +5,7 @@ import { FormPage } from '../views/form/form-page.tsx';
 import { Announcer } from '../views/frame/announcer.tsx';
 import { LeadSentence } from '../views/frame/lead-sentence.tsx';
 import { PlanTitle } from '../views/frame/plan-title.tsx';
+import { Skip } from '../views/frame/skip.tsx';
 import { type Shape, useShape } from '../views/frame/shape.ts';
 import { TitleBlock } from '../views/frame/title-block.tsx';
 import { WorstStrip } from '../views/frame/worst-strip.tsx';
@@ -12,14 +13,15 @@ import { NotJudged } from '../views/not-judged/not-judged.tsx';
 import { ResultsPage } from '../views/results/results-page.tsx';
 import { useReady } from '../views/use-session.ts';
 import type { Kept } from './kept.ts';
-import { KeptWords, LostWords } from './kept-words.tsx';
+import { KeptWords } from './kept-words.tsx';
 import { Bar, Names } from './names.tsx';
 import { go, type Place, useAskedCell, usePlace } from './route.ts';
 import {
   GridView,
   OwnBoat,
   OwnCells,
-  PlanPanel,
+  LostDoor,
+  PlanDoor,
   ReadingPicture,
   Reference,
   Remedies,
@@ -34,7 +36,7 @@ const FORM: Partial<Record<Place, Page>> = { boat: 'Boat', gear: 'Gear', mount: 
 const RESULTS: Partial<Record<Place, Page>> = { checks: 'Checks', loads: 'Loads', parts: 'Parts' };
 
 /** Places whose tables or steps need the room of two columns; the limits then stand in the strip alone. */
-const BROAD: ReadonlySet<Place> = new Set(['scenarios', 'plan', 'own-boat', 'reference']);
+const BROAD: ReadonlySet<Place> = new Set(['workbook', 'scenarios', 'plan', 'own-boat', 'reference']);
 
 const remedies = (limit: string) => <Remedies limit={limit} />;
 const mend = (limit: string) => <RemedySentence limit={limit} />;
@@ -71,6 +73,7 @@ export function App({ kept }: Props) {
   const withBoard = inColumns && !isBroad && !(shape === 'two' && isWorkbook);
   return (
     <div className="page" data-shape={shape} data-place={place} data-broad={isBroad ? '' : undefined}>
+      <Skip />
       <header className="page-head">
         <PlanTitle />
         {inColumns && <Names place={place} all />}
@@ -83,13 +86,13 @@ export function App({ kept }: Props) {
         )}
         <div className="page-body">
           {(shape !== 'three' || isBroad) && (
-            <div className="page-strip">
+            <section className="page-strip" aria-label="Worst limits">
               <WorstStrip rows={inColumns ? 2 : 1} href="#/board" />
-            </div>
+            </section>
           )}
           {!inColumns && <Names place={place} all={false} />}
           <main className="page-middle">
-            <Middle place={place} shape={shape} asked={asked} />
+            <Middle place={place} shape={shape} asked={asked} kept={kept} />
           </main>
           {withBoard && (
             <aside className="page-right" aria-label="Limits">
@@ -103,7 +106,7 @@ export function App({ kept }: Props) {
           )}
         </div>
       </div>
-      <LostWords kept={kept} />
+      <LostDoor kept={kept} />
       {!inColumns && <Bar place={place} />}
       {(inColumns || place === 'board') && (
         <TitleBlock kept={<KeptWords kept={kept} />} deckLight={deckLight} onDeckLight={setDeckLight} />
@@ -117,9 +120,10 @@ interface MiddleProps {
   readonly place: Place;
   readonly shape: Shape;
   readonly asked: string | undefined;
+  readonly kept: Kept;
 }
 
-function Middle({ place, shape, asked }: MiddleProps) {
+function Middle({ place, shape, asked, kept }: MiddleProps) {
   const ready = useReady();
   const isWide = shape === 'three' || shape === 'two';
   const form = FORM[place];
@@ -141,7 +145,7 @@ function Middle({ place, shape, asked }: MiddleProps) {
     case 'workbook':
       return ready ? <GridView /> : null;
     case 'plan':
-      return <PlanPanel />;
+      return <PlanDoor kept={kept} />;
     case 'own-boat':
       return <OwnBoat onDone={() => go(isWide ? 'mount' : 'board')} />;
     case 'reference':

@@ -12,14 +12,3 @@ export function KeptWords({ kept }: { readonly kept: Kept }) {
   if (state.state === 'kept') return `in this browser, ${clock(state.when)}`;
   return <strong>not kept</strong>;
 }
-
-/** One ink plate when the plan is not kept, with the door out. */
-export function LostWords({ kept }: { readonly kept: Kept }) {
-  const state = useSyncExternalStore(kept.state.subscribe, () => kept.state.value);
-  if (state?.state !== 'not kept') return null;
-  return (
-    <p className="lost base-on-ink type-small" role="alert">
-      Not kept: {state.why} <a href="#/plan">Save it as a file</a>
-    </p>
-  );
-}

@@ -1,4 +1,5 @@
 import { lazy } from 'react';
+import type { Kept } from './kept.ts';
 import { Slot } from './slot.tsx';
 
 // Parts that load when they are first shown, so that the form paints before them.
@@ -12,6 +13,11 @@ const LazyRemedies = lazy(async () => ({ default: (await import('../views/remedi
 const LazySentence = lazy(async () => ({
   default: (await import('../views/remedies/remedies.tsx')).RemedySentence,
 }));
+const LazyScenarios = lazy(async () => ({
+  default: (await import('../views/scenarios/scenario-panel.tsx')).ScenarioPanel,
+}));
+const LazyPlan = lazy(async () => ({ default: (await import('./plan-door.tsx')).PlanDoor }));
+const LazyLost = lazy(async () => ({ default: (await import('./plan-door.tsx')).LostDoor }));
 // A build for yards leaves the grid out, because its free key is for personal use only.
 const LazyGrid = __WITH_GRID__
   ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
@@ -66,8 +72,24 @@ interface Missing {
 
 const missing = (name: string) => (_: Missing) => <p className="page-stub type-small base-soft">{name}</p>;
 
-export const ScenarioPanel = missing('scenarios');
-export const PlanPanel = missing('plan');
+export const ScenarioPanel = () => (
+  <Slot name="comparison">
+    <LazyScenarios />
+  </Slot>
+);
+
+export const PlanDoor = ({ kept }: { readonly kept: Kept }) => (
+  <Slot name="plan">
+    <LazyPlan kept={kept} />
+  </Slot>
+);
+
+export const LostDoor = ({ kept }: { readonly kept: Kept }) => (
+  <Slot name="notice" opening={null}>
+    <LazyLost kept={kept} />
+  </Slot>
+);
+
 export const OwnBoat = missing('own boat');
 export const OwnCells = missing('own cells');
 export const Reference = missing('reference');

@@ -108,7 +108,12 @@ export interface Dimension {
   readonly behind?: Figure;
   readonly state: LimitState | null;
   /** Where to look when it is drawn again enlarged; absent: never enlarged. */
-  readonly close?: { readonly from: Point; readonly to: Point };
+  readonly close?: {
+    readonly from: Point;
+    readonly to: Point;
+    /** Where the ring stands that says what is enlarged; midway unless given. */
+    readonly ring?: Point;
+  };
   /** The one figure of a picture: lettered larger. */
   readonly lead?: true;
 }

@@ -1,5 +1,7 @@
 import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula';
 import type { Value } from '../plan/plan.ts';
+import { OPTIONS } from './engine-options.ts';
+import { EMPTY_SENTENCE, errorSentence } from './error-sentence.ts';
 import { registerLibrary } from './functions.ts';
 import { reasonFormula } from './no-answer.ts';
 
@@ -13,35 +15,15 @@ export interface Answer {
   readonly why?: string;
 }
 
+/** The formula engine behind the names. */
+export interface Inside {
+  readonly engine: HyperFormula;
+  readonly sheet: number;
+  readonly rows: ReadonlyMap<string, number>;
+  readonly nameOfRow: readonly string[];
+}
+
 const SHEET = 'plan';
-
-const OPTIONS = {
-  licenseKey: 'gpl-v3',
-  precisionRounding: 14,
-  precisionEpsilon: 1e-13,
-  undoLimit: 0,
-  useWildcards: false,
-  useRegularExpressions: false,
-  useArrayArithmetic: false,
-  useStats: false,
-  dateFormats: [],
-  timeFormats: [],
-  currencySymbol: [],
-  // Texts are compared as they are, the same on every machine.
-  localeLang: 'en-US',
-  language: 'enGB',
-};
-
-const MEANING: Readonly<Record<string, string>> = {
-  DIV_BY_ZERO: 'Something is divided by 0.',
-  CYCLE: 'The cell follows from itself.',
-  NAME: 'A name in the formula is not known.',
-  VALUE: 'A word or a list stands where one number is needed.',
-  NUM: 'These numbers give no finite value.',
-  NA: 'Something it needs has no answer.',
-  REF: 'A cell it needs is gone.',
-  ERROR: 'The formula cannot be read.',
-};
 
 const same = (a: Content | undefined, b: Content): boolean =>
   a === b ||
@@ -55,11 +37,9 @@ const raw = (name: string, content: Content, label: (name: string) => string): R
 const answerOf = (value: unknown): Answer => {
   if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string') return { value };
   if (value instanceof DetailedCellError) {
-    // The engine's own messages are for programmers; only the library's sentences end with a full stop.
-    const told = value.message.endsWith('.') && value.type === 'NA' ? value.message : MEANING[value.type];
-    return { value: null, why: told ?? value.type };
+    return { value: null, why: errorSentence(value.type, value.message) };
   }
-  return { value: null, why: 'The cell is empty.' };
+  return { value: null, why: EMPTY_SENTENCE };
 };
 
 /**
@@ -147,6 +127,11 @@ export class Engine {
       this.#answers.delete(name);
     }
     return changed;
+  }
+
+  /** What `replay/parsed.ts` reads the engine's own parsed formulas from; never written through. */
+  inside(): Inside {
+    return { engine: this.#engine, sheet: this.#sheet, rows: this.#rows, nameOfRow: this.#nameOfRow };
   }
 
   destroy(): void {

@@ -10,6 +10,13 @@ import {
 import { NoAnswer } from '../calc/answer.ts';
 import { catalogue } from '../calc/catalogue.ts';
 import { call, type Given, type LibraryFunction, type Table } from '../calc/record.ts';
+import {
+  countSentence,
+  emptySentence,
+  rangeSentence,
+  UNTOLD_SENTENCE,
+  wordSentence,
+} from './library-arguments.ts';
 import { NO_ANSWER } from './no-answer.ts';
 
 type Asts = Parameters<FunctionPlugin['runFunction']>[0];
@@ -34,16 +41,12 @@ const isRichNumber = (value: unknown): value is { val: number } =>
 function given(it: LibraryFunction, i: number, value: unknown): Given | CellError {
   if (typeof value === 'number' || typeof value === 'boolean') return value;
   if (value instanceof CellError) return value;
-  const argument = it.arguments[i];
-  const meaning = argument?.meaning ?? `Argument ${i + 1}`;
   if (value instanceof SimpleRangeValue) {
-    return argument?.type === 'table'
-      ? tableOf(value)
-      : noAnswer(`${meaning} is a range; ${it.id} needs one value.`);
+    return it.arguments[i]?.type === 'table' ? tableOf(value) : noAnswer(rangeSentence(it, i));
   }
-  if (value === EmptyValue) return noAnswer(`${meaning} is empty.`);
+  if (value === EmptyValue) return noAnswer(emptySentence(it, i));
   if (isRichNumber(value)) return value.val;
-  return noAnswer(`${meaning} is the word “${String(value)}”; ${it.id} needs a number.`);
+  return noAnswer(wordSentence(it, i, String(value)));
 }
 
 /** The library as engine functions. Arguments are read directly: the engine's own coercion would let text through. */
@@ -63,12 +66,8 @@ class Library extends FunctionPlugin {
   ]);
 
   run(it: LibraryFunction, asts: Asts, state: State): Result {
-    const needed = it.arguments.filter((argument) => !('default' in argument)).length;
-    if (asts.length < needed || asts.length > it.arguments.length) {
-      return noAnswer(
-        `${it.id} takes ${it.arguments.length} values (${it.arguments.map((a) => a.name).join('; ')}); ${asts.length} were given.`,
-      );
-    }
+    const miscounted = countSentence(it, asts.length);
+    if (miscounted !== undefined) return noAnswer(miscounted);
     const values: Given[] = [];
     for (let i = 0; i < asts.length; i++) {
       const value = given(it, i, this.evaluateAst(asts[i] as Asts[number], state));
@@ -82,7 +81,7 @@ class Library extends FunctionPlugin {
 
   tell(asts: Asts, state: State): Result {
     const why = this.evaluateAst(asts[0] as Asts[number], state);
-    return noAnswer(typeof why === 'string' ? why : 'It has no answer.');
+    return noAnswer(typeof why === 'string' ? why : UNTOLD_SENTENCE);
   }
 }
 

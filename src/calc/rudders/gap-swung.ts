@@ -47,7 +47,9 @@ function leastAside(
 /**
  * Closest approach of the two swinging chord lines over the heights the rudders share, mm. Where the line of centres
  * lies within both swings the answer is the distance of the axes less both reaches, which may be negative; elsewhere
- * it is the distance of the swept sectors, 0 where the rudders can cross.
+ * it is the distance of the swept sectors, 0 where the rudders can cross. No answer where the boat's own rudder has no
+ * length aft of its axis. As defined, the auxiliary rudder's after part does not count while the line of centres lies
+ * within both swings: with a stop angle beyond 45° and a shaft far off the centreline it may come nearer than this.
  */
 export function rudderGapSwung(
   mainSwing: number,

@@ -42,7 +42,7 @@ function cornersAndEdges(p: Sector, q: Sector): number {
 }
 
 /** Sine of the angle below which two edges count as parallel; corners then tell whether they touch. */
-const PARALLEL = 0;
+const PARALLEL = 1e-12;
 
 const crosses = (ax: number, ay: number, bx: number, by: number, dx: number, dy: number): boolean => {
   // Segments a and b from a common offset d: solved for both parameters at once.

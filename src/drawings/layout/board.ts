@@ -25,6 +25,8 @@ export class Board {
   /** Outlines of parts, and thin lines: lettering keeps clear of both. */
   readonly edges: Segment[] = [];
   readonly lines: Segment[] = [];
+  /** Enlarged views: nothing else is lettered over them. */
+  readonly discs: Rect[] = [];
   readonly dropped: string[] = [];
 
   constructor(width: number, height: number, letterings: Letterings) {
@@ -37,7 +39,8 @@ export class Board {
   #clearOfLettering(r: Rect): boolean {
     return (
       !this.labels.some((label) => overlap(grown(label.rect, 1), r)) &&
-      !this.lines.some((segment) => crosses(segment, r))
+      !this.lines.some((segment) => crosses(segment, r)) &&
+      !this.discs.some((disc) => overlap(disc, r))
     );
   }
 

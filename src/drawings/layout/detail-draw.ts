@@ -74,14 +74,11 @@ function drawMeasure(board: Board, it: Planned, t: Transform): void {
     return;
   }
   const slope = Math.abs(b.y - a.y) / Math.max(1, Math.abs(b.x - a.x));
-  const below = middle.y + 4 + (slope * main.width) / 2;
-  if (off !== undefined && off.towards.y < 0) {
-    put(main, middle.x - main.width / 2, below);
-    put(rest, middle.x - (rest?.width ?? 0) / 2, below + main.height);
-    return;
-  }
-  put(main, middle.x - main.width / 2, middle.y - 3 - main.height - (slope * main.width) / 2);
-  put(rest, middle.x - (rest?.width ?? 0) / 2, below);
+  const tilt = (slope * main.width) / 2;
+  const under = off !== undefined && off.towards.y < 0;
+  const mainY = under ? middle.y + 4 + tilt : middle.y - 3 - main.height - tilt;
+  put(main, middle.x - main.width / 2, mainY);
+  put(rest, middle.x - (rest?.width ?? 0) / 2, under ? mainY + main.height : middle.y + 4 + tilt);
 }
 
 /** Radius of the ring round what a detail is drawn of, px. */
@@ -144,5 +141,6 @@ export function drawDetail(
   const captionY = centre.above ? centre.y - r - 2 - it.caption.height : centre.y + r + 2;
   board.letter(dimension.name, it.caption, centre.x - it.caption.width / 2, captionY, 'centre');
   board.taken.markRect(sheet, SURFACE | DETAIL);
+  board.discs.push(sheet);
   return { name: dimension.name, ratio: it.ratio, scale, x: centre.x, y: centre.y, r, gap: it.gap };
 }

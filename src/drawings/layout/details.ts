@@ -4,9 +4,12 @@ import { type Detail, drawDetail, type Small } from './detail-draw.ts';
 import { type Planned, planDetail } from './detail-plan.ts';
 import { bestSpot, type Spot } from './detail-spot.ts';
 
-/** What is past comes first, then what is near, then what has no label of its own beside the drawing. */
-const urgency = ({ dimension: { state, place } }: Small): number =>
-  (state === 'past' ? 0 : state === 'near' ? 2 : 4) + (place === 'here' ? 0 : 1);
+/** What it is worth to enlarge a clearance: the worse its state the more; nothing when a label beside it says it all. */
+export function weightOf({ dimension: { state, place } }: Small): number {
+  if (state === 'past') return 8;
+  if (state === 'near') return 4;
+  return place === 'here' ? 1 : 0;
+}
 
 /** Radii a detail is tried with, px, roomiest first: by the page it has to find room on. */
 function radii(board: Board): readonly number[] {
@@ -28,7 +31,7 @@ function choose(board: Board, small: Small, pxPerMm: number): Choice | null {
   let best: Choice | null = null;
   for (const least of radii(board)) {
     const planned = planDetail(small.dimension, board, pxPerMm, least);
-    const spot = planned && bestSpot(board, planned, small.at);
+    const spot = planned && bestSpot(board, planned, small.at, weightOf(small) > 0);
     if (planned === null || spot === null) continue;
     if (best === null || spot.cost + ROOMIER < best.spot.cost) best = { small, planned, spot };
   }
@@ -46,9 +49,9 @@ export function drawDetails(
   const left: Small[] = [];
   let waiting = [...small];
   while (waiting.length > 0) {
-    const first = Math.min(...waiting.map(urgency));
+    const heaviest = Math.max(...waiting.map(weightOf));
     let best: Choice | null = null;
-    for (const it of waiting.filter((other) => urgency(other) === first)) {
+    for (const it of waiting.filter((other) => weightOf(other) === heaviest)) {
       const choice = choose(board, it, pxPerMm);
       if (choice === null) left.push(it);
       else if (best === null || choice.spot.cost < best.spot.cost) best = choice;

@@ -1,10 +1,10 @@
-import { point } from '../point.ts';
+import { between, point } from '../point.ts';
 import type { Dimension, Outline, Scene, Shape } from '../scene.ts';
 import { onCircle } from './arc-path.ts';
 import { Board } from './board.ts';
 import { type Detail, ringRadius, type Small } from './detail-draw.ts';
 import { TOO_SMALL } from './detail-plan.ts';
-import { drawDetails } from './details.ts';
+import { drawDetails, weightOf } from './details.ts';
 import { drawAngle } from './draw-angle.ts';
 import { chainLine, drawChain } from './draw-chain.ts';
 import { drawHere } from './draw-here.ts';
@@ -31,8 +31,8 @@ function tooSmall(dimensions: readonly Dimension[], fit: Fit): Small[] {
     if (close === undefined) continue;
     const size = Math.hypot(to.x - from.x, to.y - from.y) * scale;
     if (size >= TOO_SMALL) continue;
-    const middle = point((close.from.x + close.to.x) / 2, (close.from.y + close.to.y) / 2);
-    small.push({ dimension, at: place(fit.transform, middle), size });
+    const ring = close.ring ?? between(close.from, close.to);
+    small.push({ dimension, at: place(fit.transform, ring), size });
   }
   return small;
 }
@@ -40,16 +40,12 @@ function tooSmall(dimensions: readonly Dimension[], fit: Fit): Small[] {
 const clipped = (primitive: Primitive, clip: string | null): Primitive =>
   clip === null ? primitive : { ...primitive, clip };
 
-/** A clearance without its detail presses when it is judged badly, or has no label beside the drawing either. */
-const pressing = ({ dimension: { place, state } }: Small): boolean =>
-  place === 'here' || state === 'past' || state === 'near';
-
 /** A page filled one way. */
 export interface Tried {
   readonly board: Board;
   readonly fit: Fit;
   readonly details: readonly Detail[];
-  /** How many clearances that press for an enlarged view went without. */
+  /** How much the clearances weigh that went without an enlarged view. */
   readonly left: number;
 }
 
@@ -117,5 +113,5 @@ export function fill(scene: Scene, input: FitInput, fit: Fit, pxPerMm: number): 
   const { details, left } = drawDetails(board, scene, small, pxPerMm);
   for (const { dimension } of left) if (dimension.place === 'here') drawHere(board, dimension, t);
   for (const it of scene.shapes) if (it.kind === 'label' && it.role === 'name') drawLabel(board, it, t);
-  return { board, fit, details, left: left.filter(pressing).length };
+  return { board, fit, details, left: left.reduce((sum, it) => sum + weightOf(it), 0) };
 }

@@ -1,7 +1,7 @@
 import { resultDimension } from '../measured.ts';
 import type { SceneOptions } from '../options.ts';
 import type { Ground } from '../part.ts';
-import { moved } from '../point.ts';
+import { between, moved } from '../point.ts';
 import type { Dimension } from '../scene.ts';
 import type { Values } from '../values.ts';
 import { stackOf } from './stack.ts';
@@ -21,6 +21,7 @@ export function stackDimension(values: Values, options: SceneOptions, ground: Gr
     to,
     place: 'here',
     off: { towards: { x: -stack.up.x, y: -stack.up.y }, px: BELOW },
-    close: { from, to },
+    // The ring keeps to the stack itself: just below it other clearances are lettered.
+    close: { from, to, ring: moved(between(from, to), stack.up, stack.halfLength * 0.5) },
   });
 }

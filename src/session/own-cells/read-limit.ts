@@ -35,13 +35,18 @@ export function limitNameFor(plan: Plan, result: string): string {
   }
 }
 
-type Bound =
+export type BoundRead =
   | { readonly ok: true; readonly value: number | undefined }
   | { readonly ok: false; readonly why: string };
 
-function bound(plan: Plan, text: string, what: string, it: Judgeable): Bound {
-  const entry = parseEntry(text, {
-    name: `${what} of ${it.label}`,
+const WHAT = { low: 'The low bound', high: 'The high bound', near: 'The near band' } as const;
+
+/** One bound of a limit on a result, as typed: a bare length is in the unit shown; nothing typed is no bound. */
+export function readBound(plan: Plan, result: string, side: keyof typeof WHAT, typed: string): BoundRead {
+  const it = judgeable(plan, result);
+  if (it === undefined) return { ok: false, why: 'Choose the result that this limit judges.' };
+  const entry = parseEntry(typed, {
+    name: `${WHAT[side]} of ${it.label}`,
     kind: it.unit === 'mm' ? 'length' : 'number',
     unit: it.unit === '' ? '–' : it.unit,
     bare: plan.units === 'in' ? 'in' : 'mm',
@@ -50,24 +55,26 @@ function bound(plan: Plan, text: string, what: string, it: Judgeable): Bound {
   return { ok: true, value: !entry.empty && typeof entry.value === 'number' ? entry.value : undefined };
 }
 
-/** What was typed for a limit of one's own; an empty near band is none. `name` is that of the limit being changed. */
-export function readLimit(plan: Plan, draft: LimitDraft, name?: string): LimitRead {
-  const it = judgeable(plan, draft.result);
-  if (it === undefined) return { ok: false, why: 'Choose the result that this limit judges.' };
-  const low = bound(plan, draft.low, 'The low bound', it);
+/** What was typed for a new limit of one's own; an empty near band is none. */
+export function readLimit(plan: Plan, draft: LimitDraft): LimitRead {
+  const { result } = draft;
+  const low = readBound(plan, result, 'low', draft.low);
   if (!low.ok) return low;
-  const high = bound(plan, draft.high, 'The high bound', it);
+  const high = readBound(plan, result, 'high', draft.high);
   if (!high.ok) return high;
-  const near = bound(plan, draft.near, 'The near band', it);
+  const near = readBound(plan, result, 'near', draft.near);
   if (!near.ok) return near;
   if (low.value === undefined && high.value === undefined) {
-    return { ok: false, why: `Write a low bound for ${it.label}, a high one, or both.` };
+    return {
+      ok: false,
+      why: `Write a low bound for ${judgeable(plan, result)?.label}, a high one, or both.`,
+    };
   }
   return {
     ok: true,
     limit: {
-      name: name ?? limitNameFor(plan, draft.result),
-      result: draft.result,
+      name: limitNameFor(plan, result),
+      result,
       ...(low.value === undefined ? {} : { low: low.value }),
       ...(high.value === undefined ? {} : { high: high.value }),
       near: near.value ?? 0,

@@ -46,7 +46,10 @@ export const CellRow = memo(function CellRow({ cell, alone }: Props) {
     describedBy: why === undefined ? undefined : whyId,
   };
   return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid of label, field and unit
     <div
+      role="group"
+      aria-labelledby={labelId}
       className={`cell ${steps ? 'cell-choice' : ''} ${alone === undefined ? '' : 'cell-alone'}`}
       data-cell={name}
       data-changed={changed ? '' : undefined}
@@ -74,10 +77,10 @@ export const CellRow = memo(function CellRow({ cell, alone }: Props) {
           type="button"
           className="cell-more base-plain-button"
           aria-expanded={open}
-          aria-label={`More on: ${cell.label}`}
           onClick={() => setOpen(!open)}
         >
           {open ? 'less' : 'more'}
+          <span className="base-spoken"> on: {cell.label}</span>
         </button>
       </p>
       {steps && cell.usual !== undefined && unused === undefined && (

@@ -17,10 +17,10 @@ export const HEADINGS: Readonly<Record<Column, string>> = {
 export const SPOKEN: Readonly<Record<Column, string>> = { ...HEADINGS, offBy: 'Off by' };
 
 const FIXED: Readonly<Record<Exclude<Column, 'label'>, number>> = {
-  value: 152,
-  unit: 104,
-  offBy: 64,
-  from: 136,
+  value: 140,
+  unit: 108,
+  offBy: 52,
+  from: 120,
 };
 
 const LEAST_LABEL = 168;

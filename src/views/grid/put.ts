@@ -51,19 +51,27 @@ function putNew(session: Session, typed: string): Done {
   );
 }
 
+function putElsewhere(session: Session, row: GridRow, column: Column, typed: string): Done {
+  switch (row.kind) {
+    case 'new':
+      return putNew(session, typed);
+    case 'own':
+      return putOwn(session, row.name, column, typed);
+    case 'book':
+      return row.cell.kind === 'result'
+        ? no(`${row.cell.label} is worked out from other cells and cannot be typed over.`)
+        : putOffBy(session, row, typed);
+    default:
+      return no(`“${row.title}” is a heading and holds no value.`);
+  }
+}
+
 /** Puts what was typed into one cell of the table. A refusal keeps the text where it was typed, with its reason. */
 export function put(session: Session, row: GridRow, column: Column, typed: string): Done {
-  if (row.kind === 'page' || row.kind === 'section') return no('A heading holds no value.');
-  if (row.kind === 'book' && row.cell.kind === 'result') {
-    return no(`${row.cell.label} is worked out from other cells and cannot be typed over.`);
+  if (row.kind === 'book' && row.cell.kind !== 'result' && column === 'value') {
+    return session.enter(row.name, typed);
   }
-  if (row.kind === 'book' && column === 'value') return session.enter(row.name, typed);
-  const done =
-    row.kind === 'new'
-      ? putNew(session, typed)
-      : row.kind === 'own'
-        ? putOwn(session, row.name, column, typed)
-        : putOffBy(session, row, typed);
+  const done = putElsewhere(session, row, column, typed);
   if (done.ok) dropText(session, row, column);
   else keepText(session, row, column, typed, done.why);
   return done;

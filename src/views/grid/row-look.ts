@@ -126,7 +126,7 @@ const INVITATION = 'Name a cell of your own';
 export function lookOf(row: GridRow, column: Column, facts: Facts, plan: Plan): Look {
   if (isCellRow(row)) return { ...cellLook(row, column, facts, plan), editable: isEditable(row, column) };
   if (column !== 'label') return look('', 'none');
-  if (row.kind !== 'new') return look(row.title, 'head');
+  if (row.kind !== 'new') return look(row.title, `head ${row.kind}`);
   const refused = facts.labelText;
   return refused === undefined
     ? look(INVITATION, 'soft', { editable: true })

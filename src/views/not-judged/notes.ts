@@ -1,78 +1,169 @@
-/** A note that no limit covers; numbers of the plan are put in where they help. */
+import type { Value } from '../../plan/plan.ts';
+
+/** Reads the value of a cell. */
+export type Look = (name: string) => Value;
+
+/** A piece of a note: words, the value of a cell, or words worked out from cells. */
+export type Piece = string | { readonly cell: string } | { readonly works: (valueAt: Look) => string };
+
 export interface Note {
   readonly title: string;
-  readonly says: (figure: (name: string) => string) => string;
+  readonly pieces: readonly Piece[];
 }
 
-/** Notes of the model, in the order of the work. Figures named in them come from the model or the plan. */
+const cell = (name: string): Piece => ({ cell: name });
+const works = (run: (valueAt: Look) => string): Piece => ({ works: run });
+
+const numberAt = (valueAt: Look, name: string): number | undefined => {
+  const value = valueAt(name);
+  return typeof value === 'number' ? value : undefined;
+};
+
+/** Yield of plain 316 bar, MPa; stands in the model beside that of duplex. */
+const PLAIN_BAR = 205;
+
+/** The stock's share were it plain bar: the share goes with one over the yield. */
+function plainBarShare(valueAt: Look): string {
+  const share = numberAt(valueAt, 'stock_utilisation');
+  const yieldNow = numberAt(valueAt, 'stock_yield');
+  if (share === undefined || yieldNow === undefined) return 'no answer';
+  return ((share * yieldNow) / PLAIN_BAR).toFixed(2);
+}
+
+/** Whether the packing is past four thirds of the bolt's diameter. */
+function packingWords(valueAt: Look): string {
+  const packing = numberAt(valueAt, 'lower_packing');
+  const diameter = numberAt(valueAt, 'bolt_diameter');
+  if (packing === undefined || diameter === undefined) return 'That cannot be told here.';
+  return packing > (4 * diameter) / 3 ? 'It is past that here.' : 'It is not past that here.';
+}
+
+const SHARES: readonly (readonly [name: string, words: string])[] = [
+  ['stock_utilisation', 'the stock'],
+  ['tube_utilisation', 'the tube'],
+  ['strut_utilisation', 'the struts'],
+  ['bolt_utilisation', 'the lower bolts'],
+  ['plate_utilisation', 'the laminate under the plate'],
+  ['skin_utilisation', 'the skin round a lower bolt'],
+  ['foot_bolt_utilisation', 'the foot bolts'],
+  ['foot_skin_utilisation', 'the skin round a foot bolt'],
+];
+
+/** Parts by share of what they bear, the fullest first. */
+function givesFirst(valueAt: Look): string {
+  const known = SHARES.flatMap(([name, words]) => {
+    const share = numberAt(valueAt, name);
+    return share === undefined ? [] : [{ words, share }];
+  });
+  if (known.length === 0) return 'no answer';
+  return known
+    .sort((a, b) => b.share - a.share)
+    .map(({ words, share }) => `${words} ${share.toFixed(2)}`)
+    .join(', ');
+}
+
+/** What no limit covers, in the order of the work. The figures come from the plan. */
 export const NOTES: readonly Note[] = [
   {
-    title: 'The manual and the workbook disagree',
-    says: () =>
+    title: 'When the manual and this page disagree',
+    pieces: [
       'The gear’s manual wins. Then the yard, the surveyor, and the rules that apply where the boat is used.',
+    ],
   },
   {
     title: 'Loaded or light',
-    says: () =>
-      'Heights here are from the waterline with the boat loaded as it sails. A boat lying light floats higher: measure against the waterline mark of the loaded boat, not against the water of the day.',
+    pieces: [
+      'Heights here count from the waterline of the boat loaded as it sails. A boat lying light floats higher: measure from its loaded mark, not from the water of the day.',
+    ],
   },
   {
-    title: 'Astern, or uncoupled',
-    says: (figure) =>
-      `Turned right round, the auxiliary rudder would pass the boat’s own by ${figure('rudder_gap_turned')}; minus means they meet. Lash the auxiliary rudder before going astern.`,
+    title: 'Going astern, or uncoupled',
+    pieces: [
+      'Turned right round, the auxiliary rudder passes the boat’s own by ',
+      cell('rudder_gap_turned'),
+      '; minus means that they can meet. Lash the auxiliary rudder before you go astern.',
+    ],
   },
   {
     title: 'A wedge leaves faces at an angle',
-    says: (figure) =>
-      `The wedge is ${figure('wedge_middle')} at its middle. Where there is one, bolt head and nut do not sit square: use taper washers, or a wedge inside as well.`,
+    pieces: [
+      'The wedge is ',
+      cell('wedge_middle'),
+      ' at its middle. Where there is one, head and nut do not sit square: fit taper washers, or a wedge inside too.',
+    ],
   },
   {
     title: 'Loose sheets creep',
-    says: (figure) =>
-      `Plastic shims flow under load. Tighten again after a day, a week and a month. The packing is ${figure('lower_packing')}; past four thirds of the bolt’s diameter (${figure('bolt_diameter')}) use rigid sleeves or one bonded block. If the clamping is lost, the bolts bend: ${figure('shim_bolt_bending')} in their cores.`,
+    pieces: [
+      'Plastic sheets give way slowly. Tighten again after a day, a week and a month. The bolts cross ',
+      cell('lower_packing'),
+      ' of packing; past four thirds of their diameter of ',
+      cell('bolt_diameter'),
+      ', use rigid sleeves or one bonded block. ',
+      works(packingWords),
+      ' With the clamping lost, the bolts’ cores would bend at ',
+      cell('shim_bolt_bending'),
+      '.',
+    ],
   },
   {
-    title: 'Which steel the stock is made of',
-    says: (figure) =>
-      `The stock’s yield is taken as ${figure('stock_yield')}. Duplex bar has about 450 MPa, plain 316 bar 205 MPa: with the plain bar the stock’s share of ${figure('stock_utilisation')} grows by 450 over 205, to more than twice as much.`,
+    title: 'The steel of the stock',
+    pieces: [
+      'At a yield of ',
+      cell('stock_yield'),
+      ' the stock bears ',
+      cell('stock_utilisation'),
+      ` of what it can at stall. In plain 316 bar, ${PLAIN_BAR} MPa where duplex has 450, it would bear `,
+      works(plainBarShare),
+      '.',
+    ],
   },
   {
     title: 'What gives first',
-    says: (figure) =>
-      `Stock ${figure('stock_utilisation')}, tube ${figure('tube_utilisation')}, struts ${figure('strut_utilisation')}, lower bolts ${figure('bolt_utilisation')}, skin ${figure('skin_utilisation')}: the largest share gives first. Blade or stock should go before skin and bolts, because they are not the hull.`,
-  },
-  {
-    title: 'Is 0.9 bad',
-    says: () =>
-      'No: a share of 0.9 is inside. It says that a tenth of what the part is allowed to bear is left, on top of the factors already taken. It also says that a small surprise uses it up.',
+    pieces: [
+      'By share of what each bears: ',
+      works(givesFirst),
+      '. Stock or blade should go before skin and bolts, which are the hull’s.',
+    ],
   },
   {
     title: 'The single strut’s customary length',
-    says: (figure) =>
-      `Single struts are customarily at most 18 in long. That is a steering-load figure: the everyday force here is ${figure('steering_force')}, at stall it is ${figure('side_force')}. Common practice, no source.`,
+    pieces: [
+      'A single strut is at most 18 in long by custom: common practice, no source. That is a figure for the force of daily steering, here ',
+      cell('steering_force'),
+      '. At stall the force is ',
+      cell('side_force'),
+      '.',
+    ],
   },
   {
-    title: 'The clamps’ grip',
-    says: (figure) =>
-      `Sloping struts and weight push along the shaft with ${figure('clamp_slip')}. Hold that beside what the manual says the clamps grip. Friction alone must not hold the shaft.`,
+    title: 'The grip of the clamps',
+    pieces: [
+      'Sloping struts and the gear’s weight push along the shaft with ',
+      cell('clamp_slip'),
+      '. Hold that beside what the manual says a clamp grips. Friction alone must not hold the shaft.',
+    ],
   },
   {
     title: 'Bearings, clamps, bracket arms, hinge pins',
-    says: () => 'They are not judged here at all. Their strength is the gear’s own: see its manual.',
+    pieces: ['Their strength is not judged here. It is the gear’s own: see its manual.'],
   },
   {
     title: 'Bending, slamming, fatigue',
-    says: () =>
-      'How far the tube bends, what a wave does to it, and how bolts tire are not limits here. A boat that lies in a seaway for weeks asks for more margin than a coastal one.',
+    pieces: [
+      'How far the tube bends, what a sea does to it and how bolts tire are not limits here. A boat out for weeks asks for more room than a coastal one.',
+    ],
   },
   {
-    title: 'If the boat touches bottom',
-    says: () =>
-      'Then the auxiliary rudder may touch first. Nothing here judges that. Know how the blade breaks away or lifts before you need it.',
+    title: 'Touching bottom',
+    pieces: [
+      'The auxiliary rudder may touch first. Know how its blade breaks away or lifts before you need it.',
+    ],
   },
   {
-    title: 'Can the nuts be reached',
-    says: () =>
-      'Look inside at every hole before you drill it: a locker, a stringer, wiring or a tank may be there, and somebody must hold the spanner.',
+    title: 'Reaching the nuts',
+    pieces: [
+      'Look inside at every hole before you drill: a locker, a stringer, wiring or a tank may be there, and somebody must hold the spanner.',
+    ],
   },
 ];

@@ -41,7 +41,7 @@ export function BackingText({ formula, result }: Props) {
   const units = useUnits();
   useLook(judgementOf);
   const { pieces, functions } = backingOf(formula, session.plan, (name) => session.value(name));
-  const valueOf = (piece: CellPiece): string =>
+  const givenOf = (piece: CellPiece): string =>
     piece.value === null ? 'no answer' : shown(piece.value, piece.unit, bareUnit(units));
   return (
     <div className="backing type-small">
@@ -49,12 +49,10 @@ export function BackingText({ formula, result }: Props) {
         <p>
           {pieces.map((piece, at) =>
             isCell(piece) ? (
-              // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one formula never move
               <span key={at}>
-                <a href={cellHref(piece.name)}>{piece.label}</a> <b>{valueOf(piece)}</b>
+                <a href={cellHref(piece.name)}>{piece.label}</a> <b>{givenOf(piece)}</b>
               </span>
             ) : (
-              // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one formula never move
               <span key={at}>{read(piece.text)}</span>
             ),
           )}
@@ -78,7 +76,7 @@ export function BackingText({ formula, result }: Props) {
                 <dt>
                   <a href={cellHref(piece.name)}>{piece.label}</a>
                 </dt>
-                <dd>{valueOf(piece)}</dd>
+                <dd>{givenOf(piece)}</dd>
               </div>
             ))}
           </dl>

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId, useState } from 'react';
+import { type FocusEvent, type KeyboardEvent, useId, useState } from 'react';
 import type { Done } from '../../session/session.ts';
 import { useKeptDraft } from './use-kept-draft.ts';
 import './text-entry.css';
@@ -20,7 +20,8 @@ interface Props {
   readonly code?: boolean;
   /** The page hook of an input that goes by a name. */
   readonly input?: string;
-  readonly onCaret?: (at: number) => void;
+  /** The box has the focus: names may be put into it. */
+  readonly onFocused?: (box: HTMLInputElement | HTMLTextAreaElement) => void;
   /** Takes the focus when it appears. */
   readonly focused?: boolean;
   /** The field was left with nothing refused. */
@@ -77,6 +78,8 @@ export function TextEntry(props: Props) {
     autoComplete: 'off',
     spellCheck: lines > 1,
     autoFocus: props.focused,
+    onFocus: (event: FocusEvent<HTMLInputElement | HTMLTextAreaElement>) =>
+      props.onFocused?.(event.currentTarget),
     onBlur: put,
     onKeyDown,
   };
@@ -93,7 +96,6 @@ export function TextEntry(props: Props) {
           type="text"
           inputMode={decimal ? 'decimal' : 'text'}
           onChange={(event) => setTyped(event.target.value)}
-          onSelect={(event) => props.onCaret?.(event.currentTarget.selectionStart ?? 0)}
         />
       )}
       {help !== undefined && (

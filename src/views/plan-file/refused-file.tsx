@@ -24,8 +24,8 @@ export function RefusedFile({ guest, onTry, onSaveText, onLeave }: Props) {
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus(), []);
   return (
-    <div className="plan-file-guest" role="group" aria-labelledby={`${id}title`}>
-      <h4 className="type-section" id={`${id}title`} ref={head} tabIndex={-1} data-reason={reason}>
+    <div className="plan-file-guest">
+      <h4 className="type-section" ref={head} tabIndex={-1} data-reason={reason}>
         {title}
       </h4>
       <p>

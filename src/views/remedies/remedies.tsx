@@ -57,7 +57,7 @@ export function Remedies({ limit }: { readonly limit: string }) {
           </p>
           <Action
             disabled={stale}
-            says={`Try: ${inputNamed(remedy.choice)?.label ?? remedy.choice}`}
+            says={`Try it: ${inputNamed(remedy.choice)?.label ?? remedy.choice}`}
             onPress={() => session.choose(remedy.choice, remedy.value)}
           >
             Try it

@@ -4,6 +4,8 @@ import { newPlan } from '../../../src/plan/new-plan.ts';
 import { ownNameRefusal } from '../../../src/plan/own-name.ts';
 import type { Plan } from '../../../src/plan/plan.ts';
 import { KeptDrafts, keptDraftsOf } from '../../../src/session/kept-drafts.ts';
+import { changeLimit } from '../../../src/session/own-cells/change-limit.ts';
+import { insertInto } from '../../../src/session/own-cells/insert-into.ts';
 import { nameFrom } from '../../../src/session/own-cells/name-from.ts';
 import { readContent } from '../../../src/session/own-cells/read-content.ts';
 import { limitNameFor, readLimit } from '../../../src/session/own-cells/read-limit.ts';
@@ -102,6 +104,39 @@ describe('readLimit', () => {
     const read = readLimit(own, { result: name, low: '1', high: '', near: '' });
     if (!read.ok) throw new Error(read.why);
     expect(setOwnLimit(own, read.limit).ok).toBe(true);
+  });
+});
+
+describe('changeLimit', () => {
+  const limit = { name: 'rudder_gap_own', result: 'rudder_gap', low: 60, near: 5 };
+
+  it('changes one side and leaves the rest', () => {
+    expect(changeLimit(plan, limit, 'high', '90')).toEqual({ ok: true, limit: { ...limit, high: 90 } });
+    expect(changeLimit(plan, limit, 'near', '')).toEqual({ ok: true, limit: { ...limit, near: 0 } });
+    expect(changeLimit(plan, limit, 'low', '2 3/0').ok).toBe(false);
+  });
+
+  it('takes a bound away, which the plan refuses when it was the only one', () => {
+    const changed = changeLimit(plan, limit, 'low', ' ');
+    if (!changed.ok) throw new Error(changed.why);
+    expect(changed.limit).toEqual({ name: 'rudder_gap_own', result: 'rudder_gap', near: 5 });
+    expect(setOwnLimit(plan, changed.limit).ok).toBe(false);
+  });
+});
+
+describe('insertInto', () => {
+  it.each([
+    ['', 0, 0, 'standoff', '=standoff'],
+    ['=', 1, 1, 'standoff', '=standoff'],
+    ['=standoff', 9, 9, 'MIN(', '=standoff MIN('],
+    ['=standoff + ', 12, 12, 'lower_reach', '=standoff + lower_reach'],
+    ['=a + b', 5, 6, 'lower_reach', '=a + lower_reach'],
+    ['12', 2, 2, 'standoff', '=12 standoff'],
+    ['=standoff', 0, 0, 'MIN(', '=MIN(standoff'],
+  ])('puts into %j from %i to %i: %s', (text, from, to, insert, expected) => {
+    const inserted = insertInto(text, from, to, insert);
+    expect(inserted.text).toBe(expected);
+    expect(inserted.text.slice(0, inserted.caret).endsWith(insert)).toBe(true);
   });
 });
 

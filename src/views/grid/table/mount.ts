@@ -1,4 +1,5 @@
 import Handsontable from 'handsontable/base';
+import { registerEditor } from 'handsontable/editors/registry';
 import { CopyPaste } from 'handsontable/plugins/copyPaste';
 import { registerPlugin } from 'handsontable/plugins/registry';
 import type { Session } from '../../../session/session.ts';
@@ -19,6 +20,9 @@ import 'handsontable/styles/handsontable.min.css';
 import 'handsontable/styles/ht-theme-main-no-icons.min.css';
 import './table.css';
 
+const EDITOR = 'sternmount.entry';
+
+registerEditor(EDITOR, EntryEditor);
 registerPlugin(CopyPaste);
 
 type Hot = InstanceType<typeof Handsontable>;
@@ -77,10 +81,11 @@ export function mountTable(
   let stay = false;
 
   const blank = (): string[][] => rows.map(() => COLUMNS.map(() => ''));
-  const widths = (): number[] => {
-    const room = frame.clientWidth - SCROLLBAR;
-    return COLUMNS.map((column) => widthOf(column, room));
-  };
+  const size = () => ({
+    width: frame.clientWidth,
+    height: frame.clientHeight,
+    colWidths: COLUMNS.map((column) => widthOf(column, frame.clientWidth - SCROLLBAR)),
+  });
 
   const paintAt = (td: HTMLTableCellElement, at: number, columnNumber: number): void => {
     const [row, column, known] = [rows[at], columnAt(columnNumber), facts[at]];
@@ -93,11 +98,9 @@ export function mountTable(
     themeName: 'ht-theme-main',
     injectCoreCss: false,
     data: blank(),
-    width: '100%',
-    height: '100%',
+    ...size(),
     colHeaders: COLUMNS.map((column) => HEADINGS[column]),
     rowHeaders: false,
-    colWidths: widths(),
     rowHeights: (at: number) => heightOf(rows[at], at),
     columnHeaderHeight: 32,
     autoRowSize: false,
@@ -111,7 +114,7 @@ export function mountTable(
     outsideClickDeselects: false,
     copyPaste: { copyColumnHeaders: false },
     enterMoves: () => (stay ? { row: 0, col: 0 } : { row: 1, col: 0 }),
-    editor: EntryEditor,
+    editor: EDITOR,
     renderer: (_hot: unknown, td: HTMLTableCellElement, at: number, columnNumber: number) =>
       paintAt(td, at, columnNumber),
     cells: (at: number, columnNumber: number) => ({
@@ -287,7 +290,7 @@ export function mountTable(
   const stop = subscribeToRows(session, refresh);
 
   return {
-    resize: () => hot.updateSettings({ colWidths: widths() }),
+    resize: () => hot.updateSettings(size()),
     focus: () => {
       const place = chosenAt();
       if (place !== undefined) hot.selectCell(place.at, place.columnNumber);

@@ -27,12 +27,17 @@ function fill(td: HTMLElement, column: Column, look: Look): void {
   if (column === 'value') {
     const isBlank = look.text === '' && !look.form.startsWith('box');
     td.replaceChildren(...word, ...(isBlank ? [] : [figurePart(td, look)]));
+  } else if (look.form === 'head section') {
+    td.replaceChildren(part(td, 'grid-head-title', look.text));
   } else if (word.length > 0) {
     td.replaceChildren(part(td, 'grid-text', look.text), ...word);
   } else {
     td.textContent = look.text;
   }
 }
+
+/** Characters of a name from which it is lettered closer. */
+const LONG = 36;
 
 const classOf = (row: GridRow, column: Column, look: Look, facts: Facts): string =>
   [
@@ -41,6 +46,7 @@ const classOf = (row: GridRow, column: Column, look: Look, facts: Facts): string
     ...look.form.split(' ').map((form) => `grid-is-${form}`),
     row.kind === 'page' || row.kind === 'section' ? `grid-${row.kind}` : '',
     isFifth(row) ? 'grid-fifth' : '',
+    column === 'label' && look.text.length > LONG ? 'grid-long' : '',
     column === 'label' && facts.changed ? 'grid-changed' : '',
     row.kind === 'book' && row.cell.kind === 'choice' && column === 'value' ? 'grid-of-choice' : '',
   ]

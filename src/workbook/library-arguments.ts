@@ -1,0 +1,24 @@
+import type { LibraryFunction } from '../calc/record.ts';
+
+const meaningOf = (it: LibraryFunction, i: number): string => it.arguments[i]?.meaning ?? `Argument ${i + 1}`;
+
+/** Why a library function cannot be called with this many arguments; undefined when it can. */
+export function countSentence(it: LibraryFunction, count: number): string | undefined {
+  const needed = it.arguments.filter((argument) => !('default' in argument)).length;
+  if (count >= needed && count <= it.arguments.length) return undefined;
+  return `${it.id} takes ${it.arguments.length} values (${it.arguments.map((a) => a.name).join('; ')}); ${count} were given.`;
+}
+
+/** What is said of an argument that is a range where one value is needed. */
+export const rangeSentence = (it: LibraryFunction, i: number): string =>
+  `${meaningOf(it, i)} is a range; ${it.id} needs one value.`;
+
+/** What is said of an argument that is empty. */
+export const emptySentence = (it: LibraryFunction, i: number): string => `${meaningOf(it, i)} is empty.`;
+
+/** What is said of an argument that is a word. */
+export const wordSentence = (it: LibraryFunction, i: number, word: string): string =>
+  `${meaningOf(it, i)} is the word “${word}”; ${it.id} needs a number.`;
+
+/** What a cell says that was told to have no answer without being told why. */
+export const UNTOLD_SENTENCE = 'It has no answer.';

@@ -37,7 +37,12 @@ export default defineConfig({
       {
         extends: true,
         root: path('./'),
-        test: { name: 'unit', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'] },
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          testTimeout: 60_000,
+        },
       },
       {
         extends: true,

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useLayoutEffect, useState } from 'react';
 import type { InputCell, Page } from '../plan/template.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
@@ -62,6 +62,10 @@ export function App({ kept }: Props) {
     document.documentElement.dataset.deckLight = deckLight ? 'on' : 'off';
   }, [deckLight]);
   const asked = useAskedCell();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts at its top, whatever it shows
+  useLayoutEffect(() => {
+    for (const it of [window, ...document.querySelectorAll('.page-body, .page-middle')]) it.scrollTo(0, 0);
+  }, [place]);
   useEffect(() => {
     if (asked !== undefined) showCell(asked);
   }, [asked]);

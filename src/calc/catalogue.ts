@@ -16,6 +16,7 @@ import {
 import { packingFactorRecord } from './fasteners/packing-factor.ts';
 import { plateReachRecord, plateShareRecord, skinShareRecord } from './fasteners/plate.ts';
 import { shimBoltBendingRecord } from './fasteners/shim-bolt-bending.ts';
+import { roomAboveRecord, roomBelowRecord, roomBetweenRecord } from './limits/room.ts';
 import { heldForceRecord } from './loads/held-force.ts';
 import {
   bottomBearingForceRecord,
@@ -24,7 +25,6 @@ import {
   upperReactionRecord,
 } from './loads/reactions.ts';
 import { waterForceRecord } from './loads/water-force.ts';
-import { roomAboveRecord, roomBelowRecord, roomBetweenRecord } from './limits/room.ts';
 import type { LibraryFunction } from './record.ts';
 import { rudderGapRecord } from './rudders/gap.ts';
 import { rudderGapSwungRecord } from './rudders/gap-swung.ts';

@@ -113,6 +113,8 @@ export interface Dimension {
     readonly to: Point;
     /** Where the ring stands that says what is enlarged; midway unless given. */
     readonly ring?: Point;
+    /** Only these parts are drawn enlarged; all of them unless given. */
+    readonly parts?: readonly string[];
   };
   /** The one figure of a picture: lettered larger. */
   readonly lead?: true;

@@ -1,4 +1,5 @@
-import { type Box, boxOf, type Point, point, widened } from './point.ts';
+import { cos, sin } from '../calc/angle.ts';
+import { type Box, boxOf, type Point, point } from './point.ts';
 import type { Arc, Circle, Hatch, Outline, Polygon, Polyline, Role } from './scene.ts';
 
 const owned = (part: string | undefined): { part?: string } => (part === undefined ? {} : { part });
@@ -61,6 +62,9 @@ export const slab = (at: Point, u: Point, halfU: number, v: Point, halfV: number
   return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
 };
 
+/** Straight sides that stand for a circle. */
+const SIDES = 16;
+
 /** A long break line: straight, with one kink in the middle, where a part goes on unseen. */
 export function breakLine(a: Point, b: Point, kink: number, part?: string): Polyline {
   const dx = b.x - a.x;
@@ -85,16 +89,28 @@ export function breakLine(a: Point, b: Point, kink: number, part?: string): Poly
   );
 }
 
-/** Box round drawn shapes; water and hatching do not count. */
-export function boxOfShapes(shapes: readonly Outline[]): Box | null {
-  const points: Point[] = [];
-  for (const shape of shapes) {
-    if (shape.kind === 'water' || shape.kind === 'hatch') continue;
-    if (shape.kind === 'polyline' || shape.kind === 'polygon') points.push(...shape.points);
-    else {
-      const round = widened({ x0: shape.at.x, y0: shape.at.y, x1: shape.at.x, y1: shape.at.y }, shape.radius);
-      points.push(point(round.x0, round.y0), point(round.x1, round.y1));
+/** Corners of an outline; a circle or arc as a many-sided figure. */
+export function cornersOf(shape: Outline): { points: readonly Point[]; closed: boolean } {
+  switch (shape.kind) {
+    case 'water':
+    case 'hatch':
+      return { points: [], closed: false };
+    case 'polyline':
+      return { points: shape.points, closed: false };
+    case 'polygon':
+      return { points: shape.points, closed: true };
+    default: {
+      const [from, to] = shape.kind === 'arc' ? [shape.from, shape.to] : [0, 360];
+      const points = Array.from({ length: SIDES + 1 }, (_, i) => {
+        const angle = from + ((to - from) * i) / SIDES;
+        return { x: shape.at.x + shape.radius * cos(angle), y: shape.at.y + shape.radius * sin(angle) };
+      });
+      const closed = shape.kind === 'circle' || shape.sector === true;
+      return { points: closed && shape.kind === 'arc' ? [...points, shape.at] : points, closed };
     }
   }
-  return boxOf(points);
 }
+
+/** Box round drawn shapes; water and hatching do not count. */
+export const boxOfShapes = (shapes: readonly Outline[]): Box | null =>
+  boxOf(shapes.flatMap((shape) => cornersOf(shape).points));

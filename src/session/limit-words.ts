@@ -32,10 +32,13 @@ const first = (value: number, unit: string, units: Units, decimals?: number): st
       })
     : formatNumber(value, unit, decimals);
 
+/** Without decimals that are all 0: 50.0 and 50 read the same. */
+const bare = (text: string): string => text.replace(/\.0+(?!\d)/, '');
+
 /** Fewest decimals at which a value off its bound does not read like the bound itself; undefined: the usual ones. */
 function telling(value: number, bound: number | undefined, unit: string, units: Units): number | undefined {
   if (bound === undefined || value === bound) return undefined;
-  if (first(value, unit, units) !== first(bound, unit, units)) return undefined;
+  if (bare(first(value, unit, units)) !== bare(first(bound, unit, units))) return undefined;
   for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
     if (first(value, unit, units, decimals) !== first(bound, unit, units, decimals)) return decimals;
   }

@@ -14,9 +14,12 @@ describe('every library function', () => {
     expect(Math.abs((answer as number) - it.example.answer)).toBeLessThanOrEqual(it.example.tolerance);
   });
 
-  it.each(catalogue.map((it) => [it.id, it] as const))('%s takes as many arguments as its example gives', (_, it) => {
-    const needed = it.arguments.filter((argument) => !('default' in argument)).length;
-    expect(it.example.given.length).toBeGreaterThanOrEqual(needed);
-    expect(it.example.given.length).toBeLessThanOrEqual(it.arguments.length);
-  });
+  it.each(catalogue.map((it) => [it.id, it] as const))(
+    '%s takes as many arguments as its example gives',
+    (_, it) => {
+      const needed = it.arguments.filter((argument) => !('default' in argument)).length;
+      expect(it.example.given.length).toBeGreaterThanOrEqual(needed);
+      expect(it.example.given.length).toBeLessThanOrEqual(it.arguments.length);
+    },
+  );
 });

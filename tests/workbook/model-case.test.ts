@@ -60,7 +60,9 @@ describe('the model’s case to start from', () => {
       ['bolt_utilisation', 6, 1.0497],
     ];
     for (const [name, count, figure] of printed) {
-      expect(Math.abs((answersOf({ shim_count: count }).results[name] as number) - figure)).toBeLessThanOrEqual(1e-4);
+      expect(
+        Math.abs((answersOf({ shim_count: count }).results[name] as number) - figure),
+      ).toBeLessThanOrEqual(1e-4);
     }
     for (let count = 0; count <= 6; count++) {
       const it = answersOf({ shim_count: count });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { inputs } from '../../src/plan/book.ts';
 import type { InputCell } from '../../src/plan/template.ts';
+import { within } from '../calc/within.ts';
 import { caseInputs, type Inputs } from './model-case.ts';
 
 /** Ranges beyond the usual ones, within what the model computes. */
@@ -37,9 +38,6 @@ const SILLY: Readonly<Record<string, readonly [number, number]>> = {
   shaft_foot_height: [-1500, 1500],
 };
 
-const real = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((share) => min + ((max - min) * share) / 1_000_000);
-
 function arbitraryOf(cell: InputCell): fc.Arbitrary<number | boolean | string> {
   const base = caseInputs[cell.name] as number | boolean | string;
   if (cell.type === 'flag') return fc.boolean();
@@ -47,12 +45,12 @@ function arbitraryOf(cell: InputCell): fc.Arbitrary<number | boolean | string> {
   if (cell.only !== undefined) return fc.constantFrom(...cell.only);
   const [low, high] = cell.usual ?? [cell.min ?? 0, cell.max ?? 1];
   if (cell.type === 'whole') return fc.integer({ min: low, max: high });
-  const usual = real(low, high);
+  const usual = within(low, high);
   const silly = SILLY[cell.name];
   const plain = { weight: 5, arbitrary: fc.constant(base) };
   return silly === undefined
     ? fc.oneof(plain, { weight: 9, arbitrary: usual })
-    : fc.oneof(plain, { weight: 7, arbitrary: usual }, { weight: 2, arbitrary: real(...silly) });
+    : fc.oneof(plain, { weight: 7, arbitrary: usual }, { weight: 2, arbitrary: within(...silly) });
 }
 
 /** Moves what clashes until the inputs can be together; what is merely silly stays. */

@@ -29,7 +29,9 @@ function alike(name: string, answer: Maybe, expected: Maybe, slack = 0): string 
     return answer === expected ? undefined : `${name}: ${answer}, the second model has ${expected}`;
   }
   const allowed = Math.max(slack, RELATIVE * Math.max(Math.abs(answer), Math.abs(expected)) + CANCELLED);
-  return Math.abs(answer - expected) <= allowed ? undefined : `${name}: ${answer}, the second model has ${expected}`;
+  return Math.abs(answer - expected) <= allowed
+    ? undefined
+    : `${name}: ${answer}, the second model has ${expected}`;
 }
 
 /** All that the workbook and the second model say differently about the same inputs. */
@@ -69,7 +71,8 @@ function differences(drawn: Inputs): string[] {
   const slack = least?.name === 'rudder_gap_swung' ? SWUNG : 0;
   found.push(alike('least room', least?.value ?? null, second.leastRatio, slack));
   const named = ours.limits.find((it) => it.name === least?.name);
-  if (least !== null && (named?.room_ratio ?? -1) !== least.value) found.push(`least room is not that of ${least.name}`);
+  if (least !== null && (named?.room_ratio ?? -1) !== least.value)
+    found.push(`least room is not that of ${least.name}`);
   if (ours.unanswered !== second.unanswered) {
     found.push(`${ours.unanswered} unanswered, the second model has ${second.unanswered}`);
   }
@@ -81,13 +84,14 @@ describe('the second model', () => {
     const { results } = secondModel(caseInputs);
     for (const [name, printed] of Object.entries(caseAnswers)) {
       const answer = results[name];
-      if (printed === null || answer === null || answer === undefined) expect([name, answer]).toEqual([name, printed]);
+      if (printed === null || answer === null || answer === undefined)
+        expect([name, answer]).toEqual([name, printed]);
       else expect(Math.abs(answer - printed)).toBeLessThanOrEqual(1e-4);
     }
   });
 });
 
-describe('the workbook on plans drawn at random', () => {
+describe('the workbook on plans drawn at random', { timeout: 30_000 }, () => {
   const met: Record<string, number> = {};
   const meet = (...kinds: (string | false)[]): void => {
     for (const kind of kinds) if (kind !== false) met[kind] = (met[kind] ?? 0) + 1;
@@ -113,7 +117,8 @@ describe('the workbook on plans drawn at random', () => {
           drawn.lower_flange_hinged === false && 'wedge',
           drawn.shim_sleeve === true && 'sleeves',
           drawn.transom_build === 'cored' && 'cored',
-          (drawn.upper_bracket_height as number) <= (drawn.lower_bracket_height as number) && 'swapped brackets',
+          (drawn.upper_bracket_height as number) <= (drawn.lower_bracket_height as number) &&
+            'swapped brackets',
           results.strut_tubes_needed === null && 'cannot be cut',
           results.strut_tubes_needed === 2 && 'two tubes',
           results.lower_bolt_length === null && 'threaded rod',
@@ -126,8 +131,22 @@ describe('the workbook on plans drawn at random', () => {
   it('met every kind of plan in doing so', () => {
     for (const kind of [
       ...['held', 'not held', 'single strut', 'two struts', 'shared height', 'no shared height'],
-      ...['no chord aft of the axis', 'rudders cross', 'shaft beside the rudder', 'drive unit beside the transom'],
-      ...['cambered', 'wedge', 'sleeves', 'cored', 'swapped brackets', 'cannot be cut', 'two tubes', 'threaded rod'],
+      ...[
+        'no chord aft of the axis',
+        'rudders cross',
+        'shaft beside the rudder',
+        'drive unit beside the transom',
+      ],
+      ...[
+        'cambered',
+        'wedge',
+        'sleeves',
+        'cored',
+        'swapped brackets',
+        'cannot be cut',
+        'two tubes',
+        'threaded rod',
+      ],
     ]) {
       expect([kind, (met[kind] ?? 0) >= 3]).toEqual([kind, true]);
     }
@@ -138,7 +157,12 @@ describe('the workbook on plans drawn at random', () => {
       // The vane rudder's head at the main rudder's foot, then a hair below it.
       { main_rudder_foot: -50, main_rudder_head: 100 },
       { main_rudder_foot: -49.5, main_rudder_head: 100 },
-      { shaft_foot_height: -1050, vane_rudder_drop: 150, lower_bracket_height: -900, upper_bracket_height: -400 },
+      {
+        shaft_foot_height: -1050,
+        vane_rudder_drop: 150,
+        lower_bracket_height: -900,
+        upper_bracket_height: -400,
+      },
       { lean_max: 0 },
       { lean_max: 0, shaft_lean: 0.5 },
       { spread_min: 60, spread_max: 60 },
@@ -163,6 +187,7 @@ describe('the workbook on plans drawn at random', () => {
       { strut_supply_count: 0 },
       { plate_thickness: 0, foot_pad: 4 },
     ];
-    for (const changes of meeting) expect([changes, differences({ ...caseInputs, ...changes })]).toEqual([changes, []]);
+    for (const changes of meeting)
+      expect([changes, differences({ ...caseInputs, ...changes })]).toEqual([changes, []]);
   });
 });

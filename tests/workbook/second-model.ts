@@ -30,12 +30,14 @@ const NONE = Number.NaN;
 
 /** ISO 888, lengths without brackets; those above 200 from memory. */
 const LENGTHS = [
-  2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160,
-  180, 200, 220, 240, 260, 280, 300, 320, 340, 360, 380, 400, 420, 440, 460, 480, 500,
+  2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140,
+  150, 160, 180, 200, 220, 240, 260, 280, 300, 320, 340, 360, 380, 400, 420, 440, 460, 480, 500,
 ];
 
 /** ISO 261, ISO 4032, ISO 7089 and ISO 898-1, for M6 to M12. */
-const BOLTS: Readonly<Record<number, { pitch: number; nut: number; washer: number; washerOd: number; area: number }>> = {
+const BOLTS: Readonly<
+  Record<number, { pitch: number; nut: number; washer: number; washerOd: number; area: number }>
+> = {
   6: { pitch: 1, nut: 5.2, washer: 1.8, washerOd: 12, area: 20.1 },
   8: { pitch: 1.25, nut: 6.8, washer: 1.8, washerOd: 16, area: 36.6 },
   10: { pitch: 1.5, nut: 8.4, washer: 2.2, washerOd: 20, area: 58 },
@@ -98,7 +100,9 @@ function toFan(fan: Fan, p: Point): number {
 /** Fans whose rims do not face each other come closest on an edge of one of them. */
 const edgesToFan = (edges: Fan, fan: Fan): number =>
   Math.min(
-    ...[-1, 1].map((side) => leastOn(0, 1, (t) => toFan(fan, rim(edges, edges.heading + side * edges.half, t)))),
+    ...[-1, 1].map((side) =>
+      leastOn(0, 1, (t) => toFan(fan, rim(edges, edges.heading + side * edges.half, t))),
+    ),
   );
 
 const betweenFans = (a: Fan, b: Fan): number => Math.min(edgesToFan(a, b), edgesToFan(b, a));
@@ -155,11 +159,7 @@ export function secondModel(inputs: Inputs): SecondModel {
     zL * Math.cos(heel) - (Math.abs(offset) + 0.5 * n('lower_bolt_spacing')) * Math.sin(heel);
 
   const edge = (y: number, z: number, width: number, height: number, halfBreadth: number): number =>
-    Math.min(
-      z - 0.5 * height - bottom,
-      top - z - 0.5 * height,
-      halfBreadth - Math.abs(y) - 0.5 * width,
-    );
+    Math.min(z - 0.5 * height - bottom, top - z - 0.5 * height, halfBreadth - Math.abs(y) - 0.5 * width);
   const footEdge = (which: string): number =>
     edge(
       n(`${which}_foot_y`),
@@ -519,30 +519,31 @@ export function secondModel(inputs: Inputs): SecondModel {
     readonly exists?: true;
     readonly value?: number | null;
   }
-  const limit = (name: string, rule: Rule): void => {
-    const value = rule.value === undefined ? (results[name] ?? null) : rule.value;
-    const bounds = { low: rule.low ?? null, high: rule.high ?? null };
-    const put = (state: SecondLimit['state'], room: number | null, ratio: number | null): void => {
-      limits.push({ name, value, ...bounds, state, room, ratio });
-    };
-    if (rule.applies === false) {
-      limits.push({ name, value: null, low: null, high: null, state: 'does not apply', room: null, ratio: null });
-      return;
-    }
-    if (value === null) return put('no answer', null, null);
-    if (rule.exists && value <= 0) return put('past', null, null);
+  type Standing = readonly [state: SecondLimit['state'], room: number | null, ratio: number | null];
+  const standing = (value: number | null, rule: Rule): Standing => {
+    if (rule.applies === false) return ['does not apply', null, null];
+    if (value === null) return ['no answer', null, null];
+    if (rule.exists && value <= 0) return ['past', null, null];
     const room = Math.min(
       rule.low === undefined ? Number.POSITIVE_INFINITY : value - rule.low,
       rule.high === undefined ? Number.POSITIVE_INFINITY : rule.high - value,
     );
     const past = room < 0 || (rule.above === true && room === 0);
-    if (rule.alone) return put(past ? 'past' : 'inside', null, null);
+    if (rule.alone) return [past ? 'past' : 'inside', null, null];
     const span =
       rule.low !== undefined && rule.high !== undefined
         ? rule.high - rule.low
         : Math.abs(rule.low ?? rule.high ?? NONE);
     // Two bounds that meet leave no span; the model is silent, and a bound of 0 shows the way.
-    put(past ? 'past' : room < (rule.near ?? 0) ? 'near' : 'inside', room, room / (span === 0 ? 100 : span));
+    const ratio = room / (span === 0 ? 100 : span);
+    return [past ? 'past' : room < (rule.near ?? 0) ? 'near' : 'inside', room, ratio];
+  };
+  const limit = (name: string, rule: Rule): void => {
+    const judged = rule.value === undefined ? (results[name] ?? null) : rule.value;
+    const [state, room, ratio] = standing(judged, rule);
+    const applies = state !== 'does not apply';
+    const [value, low, high] = applies ? [judged, rule.low ?? null, rule.high ?? null] : [null, null, null];
+    limits.push({ name, value, low, high, state, room, ratio });
   };
 
   const gapMin = n('rudder_gap_min');
@@ -571,7 +572,17 @@ export function secondModel(inputs: Inputs): SecondModel {
   }
   limit('strut_tubes_needed', { high: n('strut_supply_count'), alone: true });
   limit('lower_bracket_edge', { low: 0, near: 10 });
-  for (const what of ['stock', 'stock_steering', 'tube', 'strut', 'bolt', 'plate', 'skin', 'foot_bolt', 'foot_skin']) {
+  for (const what of [
+    'stock',
+    'stock_steering',
+    'tube',
+    'strut',
+    'bolt',
+    'plate',
+    'skin',
+    'foot_bolt',
+    'foot_skin',
+  ]) {
     limit(`${what}_utilisation`, { high: 1, near: 0.1 });
   }
   limit('core_ready', { low: 1, alone: true });

@@ -82,9 +82,9 @@ export class Board {
   nearest(block: Block, to: Px, furthest: number): Px | null {
     const { width, height } = block;
     let best: (Px & { cost: number }) | null = null;
-    for (let r = 14; r <= furthest; r += 10) {
+    for (let r = 14; r <= furthest; r += 6) {
       if (best !== null && best.cost <= r) break;
-      const turns = Math.max(8, Math.round(r / 6));
+      const turns = Math.max(8, Math.round(r / 4));
       for (let i = 0; i < turns; i++) {
         const angle = (2 * Math.PI * i) / turns;
         const x = to.x + Math.cos(angle) * (r + width / 2) - width / 2;

@@ -1,5 +1,6 @@
 import type { Point } from '../point.ts';
 import type { Dimension, Outline, Scene } from '../scene.ts';
+import { cornersOf } from '../shapes.ts';
 import type { Block } from './block.ts';
 import type { Board } from './board.ts';
 import type { Planned } from './detail-plan.ts';
@@ -7,7 +8,6 @@ import type { Spot } from './detail-spot.ts';
 import { drawOutline } from './draw-outline.ts';
 import { DETAIL, SURFACE } from './occupancy.ts';
 import { line } from './path.ts';
-import { cornersOf } from './pieces.ts';
 import { type Px, place, type Rect, round, type Transform } from './px.ts';
 import { extension, strokes } from './strokes.ts';
 
@@ -76,9 +76,9 @@ function drawMeasure(board: Board, it: Planned, t: Transform): void {
   const slope = Math.abs(b.y - a.y) / Math.max(1, Math.abs(b.x - a.x));
   const tilt = (slope * main.width) / 2;
   const under = off !== undefined && off.towards.y < 0;
-  const mainY = under ? middle.y + 4 + tilt : middle.y - 3 - main.height - tilt;
+  const mainY = under ? middle.y + 2 + tilt : middle.y - 1 - main.height - tilt;
   put(main, middle.x - main.width / 2, mainY);
-  put(rest, middle.x - (rest?.width ?? 0) / 2, under ? mainY + main.height : middle.y + 4 + tilt);
+  put(rest, middle.x - (rest?.width ?? 0) / 2, under ? mainY + main.height : middle.y + 2 + tilt);
 }
 
 /** Radius of the ring round what a detail is drawn of, px. */
@@ -104,6 +104,7 @@ export function drawDetail(
   };
   const t: Transform = { scale, x: middle.x - focus.x * scale, y: middle.y + focus.y * scale };
   const clip = `detail-${dimension.name}`;
+  const only = dimension.close?.parts;
   const distance = Math.hypot(centre.x - source.x, centre.y - source.y) || 1;
   const u = { x: (centre.x - source.x) / distance, y: (centre.y - source.y) / distance };
   const from = { x: source.x + u.x * ring, y: source.y + u.y * ring };
@@ -127,6 +128,7 @@ export function drawDetail(
       shape.kind === 'angle'
     )
       continue;
+    if (only !== undefined && !only.includes(shape.part ?? '')) continue;
     if (!touches(shape, focus, r / scale)) continue;
     board.drawn.push(...drawOutline(shape, t, sheet, clip));
   }

@@ -13,7 +13,8 @@ export function hereLine({ from, to, off }: Dimension, t: Transform): { a: Px; b
   return { a: set(a), b: set(b) };
 }
 
-const CLEAR = 3;
+/** Lettering carries a little air of its own above and below. */
+const CLEAR = 1;
 
 interface Candidate {
   readonly pieces: readonly { readonly block: Block; readonly x: number; readonly y: number }[];

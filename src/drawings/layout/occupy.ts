@@ -1,7 +1,7 @@
 import type { Outline } from '../scene.ts';
+import { cornersOf } from '../shapes.ts';
 import type { Board } from './board.ts';
 import { AXIS, LINES, SURFACE } from './occupancy.ts';
-import { cornersOf } from './pieces.ts';
 import { type Px, place, type Transform } from './px.ts';
 
 const isNumberPx = (p: Px): boolean => Number.isFinite(p.x) && Number.isFinite(p.y);

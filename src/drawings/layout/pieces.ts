@@ -1,6 +1,6 @@
-import { cos, sin } from '../../calc/angle.ts';
-import type { Box, Point } from '../point.ts';
+import type { Box } from '../point.ts';
 import type { Outline } from '../scene.ts';
+import { cornersOf } from '../shapes.ts';
 
 /** A short run of outline: the box round it, mm. */
 export type Piece = Box;
@@ -8,29 +8,6 @@ export type Piece = Box;
 /** Longest run, mm: finer would not move a label by a pixel anybody sees. */
 const LONGEST = 40;
 const MOST = 60;
-
-/** Corners of an outline; a circle or arc as a many-sided figure. */
-export function cornersOf(shape: Outline): { points: readonly Point[]; closed: boolean } {
-  switch (shape.kind) {
-    case 'water':
-    case 'hatch':
-      return { points: [], closed: false };
-    case 'polyline':
-      return { points: shape.points, closed: false };
-    case 'polygon':
-      return { points: shape.points, closed: true };
-    default: {
-      const [from, to] = shape.kind === 'arc' ? [shape.from, shape.to] : [0, 360];
-      const sides = 16;
-      const points = Array.from({ length: sides + 1 }, (_, i) => {
-        const angle = from + ((to - from) * i) / sides;
-        return { x: shape.at.x + shape.radius * cos(angle), y: shape.at.y + shape.radius * sin(angle) };
-      });
-      if (shape.kind === 'arc' && shape.sector === true) points.push(shape.at);
-      return { points, closed: shape.kind === 'circle' || (shape.kind === 'arc' && shape.sector === true) };
-    }
-  }
-}
 
 /** Outlines cut into short runs, so that "how far out does anything reach at this height" is quickly told. */
 export function piecesOf(shapes: readonly Outline[]): Piece[] {

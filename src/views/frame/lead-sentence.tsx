@@ -22,7 +22,8 @@ export function LeadSentence({ mend }: Props) {
       </p>
       {lead !== undefined && lead.more !== '' && <p className="type-small">{lead.more}</p>}
       <p className="type-small base-soft">
-        Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.
+        Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.{' '}
+        <a href="#/not-judged">Not judged here</a>
       </p>
     </div>
   );

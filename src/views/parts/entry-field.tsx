@@ -36,6 +36,13 @@ function typedText(reading: Reading, cell: InputCell, units: Units): string | un
   return needsUnit ? `${typed} ${unit}` : typed;
 }
 
+/** Selects a field's whole text once it is shown, unless the keyboard has gone on meanwhile. */
+const selectSoon = (field: HTMLInputElement): void => {
+  requestAnimationFrame(() => {
+    if (document.activeElement === field) field.select();
+  });
+};
+
 /** A keypad with digits alone serves where neither a sign, a fraction nor a formula is to be expected. */
 const keypad = (cell: InputCell, units: Units): 'decimal' | 'numeric' | 'text' => {
   if (cell.type === 'whole') return 'numeric';
@@ -91,13 +98,15 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
     if (event.key === 'Enter') {
       commit();
-      event.currentTarget.select();
+      selectSoon(event.currentTarget);
     } else if (event.key === 'Escape') {
       session.dropDraft(cell.name);
       show(keptText());
+      selectSoon(event.currentTarget);
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
       step(event.key === 'ArrowUp' ? 1 : -1);
+      selectSoon(event.currentTarget);
     }
   };
 
@@ -118,8 +127,7 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
       value={text ?? draft?.typed ?? figure}
       onFocus={(event) => {
         show(draft?.typed ?? keptText());
-        const field = event.currentTarget;
-        requestAnimationFrame(() => field.select());
+        selectSoon(event.currentTarget);
       }}
       onChange={(event) => setText(event.target.value)}
       onBlur={() => {

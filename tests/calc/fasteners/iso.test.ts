@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { NoAnswer } from '../../../src/calc/answer.ts';
-import { BOLT_LENGTHS, type BoltSize, boltSize, coreDiameter } from '../../../src/calc/fasteners/iso.ts';
 import { boltShare } from '../../../src/calc/fasteners/bolt-share.ts';
+import { BOLT_LENGTHS, type BoltSize, boltSize, coreDiameter } from '../../../src/calc/fasteners/iso.ts';
 
 const sizeOf = (diameter: number): BoltSize => {
   const size = boltSize(diameter);

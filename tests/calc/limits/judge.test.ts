@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Judged, judge, leastRoom, type Named, type State } from '../../../src/calc/limits/judge.ts';
+import { within } from '../within.ts';
 
 const graded = { near: 10, applies: true, graded: true } as const;
 const none = { room: undefined, ratio: undefined };
@@ -23,17 +24,53 @@ describe('one limit', () => {
     ['bounds that meet measure over 100', { ...graded, value: -2, low: 0, high: 0 }, 'past', -2, -0.02],
     ['on a bound that is itself past', { ...graded, value: 0, low: 0, lowIsPast: true }, 'past', 0, 0],
     ['a hair above such a bound', { ...graded, value: 0.5, low: 0, lowIsPast: true }, 'near', 0.5, 0.005],
-    ['a length that must exist and does', { ...graded, value: 300, high: 400, mustExist: true }, 'inside', 100, 0.25],
-    ['a length of 0 that must exist', { ...graded, value: 0, high: 400, mustExist: true }, 'past', undefined, undefined],
+    [
+      'a length that must exist and does',
+      { ...graded, value: 300, high: 400, mustExist: true },
+      'inside',
+      100,
+      0.25,
+    ],
+    [
+      'a length of 0 that must exist',
+      { ...graded, value: 0, high: 400, mustExist: true },
+      'past',
+      undefined,
+      undefined,
+    ],
     ['a negative one', { ...graded, value: -9, high: 400, mustExist: true }, 'past', undefined, undefined],
     ['a yes', { ...graded, value: 1, low: 1, near: 0, graded: false }, 'inside', undefined, undefined],
     ['a no', { ...graded, value: 0, low: 1, near: 0, graded: false }, 'past', undefined, undefined],
     ['no value', { ...graded, value: undefined, low: 50 }, 'no answer', undefined, undefined],
     ['no low bound to be had', { ...graded, value: 75, low: Number.NaN }, 'no answer', undefined, undefined],
-    ['no high bound to be had', { ...graded, value: 75, low: 50, high: Number.NaN }, 'no answer', undefined, undefined],
-    ['no telling whether it applies', { ...graded, value: 75, low: 50, applies: undefined }, 'no answer', undefined, undefined],
-    ['a limit that does not apply', { ...graded, value: 45, low: 50, applies: false }, 'does not apply', undefined, undefined],
-    ['the same without a value', { ...graded, value: undefined, low: 50, applies: false }, 'does not apply', undefined, undefined],
+    [
+      'no high bound to be had',
+      { ...graded, value: 75, low: 50, high: Number.NaN },
+      'no answer',
+      undefined,
+      undefined,
+    ],
+    [
+      'no telling whether it applies',
+      { ...graded, value: 75, low: 50, applies: undefined },
+      'no answer',
+      undefined,
+      undefined,
+    ],
+    [
+      'a limit that does not apply',
+      { ...graded, value: 45, low: 50, applies: false },
+      'does not apply',
+      undefined,
+      undefined,
+    ],
+    [
+      'the same without a value',
+      { ...graded, value: undefined, low: 50, applies: false },
+      'does not apply',
+      undefined,
+      undefined,
+    ],
   ];
 
   it.each(table)('%s', (_, judged, state, room, ratio) => {
@@ -45,13 +82,13 @@ describe('one limit', () => {
     else expect(verdict.ratio).toBeCloseTo(ratio, 12);
   });
 
-  const finite = fc.double({ min: -1e4, max: 1e4, noNaN: true });
+  const finite = within(-1e4, 1e4);
   const maybe = <T>(it: fc.Arbitrary<T>) => fc.option(it, { nil: undefined });
   const anyJudged: fc.Arbitrary<Judged> = fc
     .record({
       value: maybe(finite),
       bounds: fc.tuple(finite, finite, fc.constantFrom('low', 'high', 'both')),
-      near: fc.double({ min: 0, max: 50, noNaN: true }),
+      near: within(0, 50),
       applies: maybe(fc.boolean()),
       graded: fc.boolean(),
       mustExist: fc.boolean(),
@@ -98,9 +135,15 @@ describe('one limit', () => {
   });
 
   it('never gets worse as the value moves away from its only bound', () => {
-    const rank: Readonly<Record<State, number>> = { past: 0, near: 1, inside: 2, 'no answer': 3, 'does not apply': 4 };
+    const rank: Readonly<Record<State, number>> = {
+      past: 0,
+      near: 1,
+      inside: 2,
+      'no answer': 3,
+      'does not apply': 4,
+    };
     fc.assert(
-      fc.property(finite, finite, fc.double({ min: 0, max: 1000, noNaN: true }), (value, low, more) => {
+      fc.property(finite, finite, within(0, 1000), (value, low, more) => {
         const at = (it: number) => judge({ ...graded, value: it, low });
         expect(rank[at(value + more).state]).toBeGreaterThanOrEqual(rank[at(value).state]);
         expect(at(value + more).room).toBeGreaterThanOrEqual(at(value).room as number);
@@ -122,11 +165,18 @@ describe('the least room', () => {
 
   it('counts a limit that is past without room as −1', () => {
     expect(leastRoom([of('a', 'past', -0.3), of('b', 'past', undefined)])).toEqual({ name: 'b', value: -1 });
-    expect(leastRoom([of('a', 'past', -1.3), of('b', 'past', undefined)])).toEqual({ name: 'a', value: -1.3 });
+    expect(leastRoom([of('a', 'past', -1.3), of('b', 'past', undefined)])).toEqual({
+      name: 'a',
+      value: -1.3,
+    });
   });
 
   it('leaves out what does not apply, has no answer, or is a yes', () => {
-    const limits = [of('a', 'does not apply', undefined), of('b', 'no answer', undefined), of('c', 'inside', undefined)];
+    const limits = [
+      of('a', 'does not apply', undefined),
+      of('b', 'no answer', undefined),
+      of('c', 'inside', undefined),
+    ];
     expect(leastRoom(limits)).toBeUndefined();
     expect(leastRoom([...limits, of('d', 'inside', 3)])).toEqual({ name: 'd', value: 3 });
     expect(leastRoom([])).toBeUndefined();

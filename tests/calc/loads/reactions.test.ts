@@ -7,6 +7,7 @@ import {
   upperReaction,
 } from '../../../src/calc/loads/reactions.ts';
 import { tubeBendingShare } from '../../../src/calc/section/bending-share.ts';
+import { within } from '../within.ts';
 
 // AISC Manual Table 3-23, beam overhanging one support with a load at the overhang's end (case number from memory);
 // the same by superposition in Roark, 8th ed., Table 8.1 (from memory): R_A = P·a/L holds down, R_B = P·(L + a)/L.
@@ -32,7 +33,7 @@ describe('a beam on two supports with a load past one of them', () => {
   });
 
   it('is in balance: forces cancel, and so do moments about any height', () => {
-    const length = fc.double({ min: 1, max: 3000, noNaN: true });
+    const length = within(1, 3000);
     fc.assert(
       fc.property(length, length, length, length, (force, rudderArm, lowerArm, spacing) => {
         const lower = lowerReaction(force, rudderArm, lowerArm, spacing);

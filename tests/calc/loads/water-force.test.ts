@@ -18,7 +18,9 @@ const PRESSURES = [
 describe('the force of flowing water', () => {
   it.each(PRESSURES)('at %d kn is the dynamic pressure on each square metre', (knots, sea, fresh) => {
     expect(Math.abs(waterForce(SEA, knots, 1000, 1000, 1) - sea)).toBeLessThanOrEqual(5e-7 + 1e-8 * sea);
-    expect(Math.abs(waterForce(FRESH, knots, 1000, 1000, 1) - fresh)).toBeLessThanOrEqual(5e-7 + 1e-8 * fresh);
+    expect(Math.abs(waterForce(FRESH, knots, 1000, 1000, 1) - fresh)).toBeLessThanOrEqual(
+      5e-7 + 1e-8 * fresh,
+    );
   });
 
   it('grows with the square of the speed, and evenly with chord, span, density and coefficient', () => {

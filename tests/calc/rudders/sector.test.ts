@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { Line3, Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
 import { type Sector, sectorDistance } from '../../../src/calc/rudders/sector.ts';
+import { within } from '../within.ts';
 
-const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const RADIANS = Math.PI / 180;
 
 interface Fan {
@@ -41,7 +41,7 @@ const pointIn = ({ x, y, heading, half, r }: Fan, turned: number, out: number): 
   return [x + r * out * Math.cos(angle), y + r * out * Math.sin(angle)];
 };
 
-describe('the distance of two sectors', () => {
+describe('the distance of two sectors', { timeout: 30_000 }, () => {
   it('with no opening is the distance of two segments, as three has it', () => {
     // Line3.distanceSqToLine3 of three 0.187.0.
     const segment = fan(fc.constant(0));
@@ -63,8 +63,7 @@ describe('the distance of two sectors', () => {
 
   it('gives the segments of the table: from (0, 0)-(10, 0), 3 above it and 3 beside its end', () => {
     // The table's three pairs, seen in the plane they lie in: distances² 9, 16 and (2, 1) past the end 5.
-    const at = (x: number, y: number, heading: number, r: number) =>
-      sectorOf({ x, y, heading, half: 0, r });
+    const at = (x: number, y: number, heading: number, r: number) => sectorOf({ x, y, heading, half: 0, r });
     const base = at(0, 0, 0, 10);
     expect(sectorDistance(base, at(5, 3, 90, 10))).toBeCloseTo(3, 12);
     expect(sectorDistance(base, at(3, 4, 0, 10))).toBeCloseTo(4, 12);
@@ -95,14 +94,19 @@ describe('the distance of two sectors', () => {
   it('is never above the distance of any two of their points', () => {
     const share = within(0, 1);
     fc.assert(
-      fc.property(anyFan, anyFan, fc.array(fc.tuple(share, share, share, share), { minLength: 40 }), (p, q, draws) => {
-        const distance = sectorDistance(sectorOf(p), sectorOf(q));
-        for (const [a, b, c, d] of draws) {
-          const [px, py] = pointIn(p, a, b);
-          const [qx, qy] = pointIn(q, c, d);
-          expect(Math.hypot(px - qx, py - qy)).toBeGreaterThanOrEqual(distance - 1e-9);
-        }
-      }),
+      fc.property(
+        anyFan,
+        anyFan,
+        fc.array(fc.tuple(share, share, share, share), { minLength: 40 }),
+        (p, q, draws) => {
+          const distance = sectorDistance(sectorOf(p), sectorOf(q));
+          for (const [a, b, c, d] of draws) {
+            const [px, py] = pointIn(p, a, b);
+            const [qx, qy] = pointIn(q, c, d);
+            expect(Math.hypot(px - qx, py - qy)).toBeGreaterThanOrEqual(distance - 1e-9);
+          }
+        },
+      ),
       { numRuns: 200 },
     );
   });

@@ -140,7 +140,9 @@ export interface Reference {
 const spaced = (from: number, to: number, count: number): number[] =>
   from === to
     ? [from]
-    : Array.from({ length: count }, (_, i) => (i === count - 1 ? to : from + ((to - from) * i) / (count - 1)));
+    : Array.from({ length: count }, (_, i) =>
+        i === count - 1 ? to : from + ((to - from) * i) / (count - 1),
+      );
 
 /** The main rudder's best angle: the best of evenly spaced ones, narrowed down between its neighbours. */
 function narrowed(f: (angle: number) => number, end: number): { main: number; value: number } {
@@ -187,7 +189,11 @@ export function swungReference(it: Rudders, heights = 9, angles = 17): Reference
     }
   }
 
-  const step = { z: (to - from) / (heights - 1), main: (2 * mainEnd) / (angles - 1), vane: (2 * vaneEnd) / (angles - 1) };
+  const step = {
+    z: (to - from) / (heights - 1),
+    main: (2 * mainEnd) / (angles - 1),
+    vane: (2 * vaneEnd) / (angles - 1),
+  };
   const reach = Math.max(reachAt(it, from), reachAt(it, to));
   const [slope, rake] = [
     Math.abs(Math.tan(it.lean * RADIANS)),
@@ -195,7 +201,11 @@ export function swungReference(it: Rudders, heights = 9, angles = 17): Reference
   ];
   // No point of a chord moves faster than its end: half a step of each coordinate is the most a lattice can miss by.
   const bound =
-    0.5 * (step.main * reach + step.vane * Math.max(it.balance, it.chord - it.balance) + step.z * (slope + rake)) + 1e-9;
+    0.5 *
+      (step.main * reach +
+        step.vane * Math.max(it.balance, it.chord - it.balance) +
+        step.z * (slope + rake)) +
+    1e-9;
 
   // The two angles together make too narrow a valley for a lattice, so each height and angle of the vane rudder is
   // looked at with the main rudder's angle narrowed down.

@@ -53,9 +53,9 @@ describe('AISC 360-16/-22 section E3', () => {
   it('a stocky column bears its yield, a slender one 0.877 of Euler', () => {
     expect(columnStrength(0, 33.7, 2, 205, 193_000) / (Math.PI * 31.7 * 2 * 205)).toBeCloseTo(1, 12);
     // Euler load of the same tube over 800 mm: 74.76013 kN; over five times the length a twenty-fifth of it.
-    expect(Math.abs(columnStrength(4000, 33.7, 2, 205, 193_000) / ((0.877 * 74_760.13) / 25) - 1)).toBeLessThanOrEqual(
-      1e-6,
-    );
+    expect(
+      Math.abs(columnStrength(4000, 33.7, 2, 205, 193_000) / ((0.877 * 74_760.13) / 25) - 1),
+    ).toBeLessThanOrEqual(1e-6);
   });
 
   it('falls with slenderness, but for less than 0.1 % where the two curves meet', () => {

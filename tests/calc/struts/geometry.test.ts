@@ -5,9 +5,10 @@ import { NoAnswer } from '../../../src/calc/answer.ts';
 import { armsMeet, strutSpread } from '../../../src/calc/struts/arms.ts';
 import { pinToPin } from '../../../src/calc/struts/pin-to-pin.ts';
 import { strutRise } from '../../../src/calc/struts/rise.ts';
+import { within } from '../within.ts';
 
 // Lengths and angles against three 0.187.0, a general-purpose vector library.
-const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true });
+const coordinate = within(-2000, 2000);
 const point = fc.tuple(coordinate, coordinate, coordinate);
 const DEGREES = 180 / Math.PI;
 

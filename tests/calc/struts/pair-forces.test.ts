@@ -4,8 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { NoAnswer } from '../../../src/calc/answer.ts';
 import { type PairPins, pairForces } from '../../../src/calc/struts/pair-forces.ts';
 import { oneStrutShare } from '../../../src/calc/struts/share.ts';
-
-const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { within } from '../within.ts';
 
 describe('two struts that hold the upper clamp', () => {
   it('balance each case’s level force, in every sign', () => {
@@ -26,10 +25,7 @@ describe('two struts that hold the upper clamp', () => {
           const a = along(clamp[1], port);
           const b = along(clamp[2], starboard);
           const levels = forces.cases.map((it) =>
-            a
-              .clone()
-              .multiplyScalar(it.port)
-              .add(b.clone().multiplyScalar(it.starboard)),
+            a.clone().multiplyScalar(it.port).add(b.clone().multiplyScalar(it.starboard)),
           );
           const angle = (swing * Math.PI) / 180;
           const wanted = [
@@ -52,7 +48,7 @@ describe('two struts that hold the upper clamp', () => {
 describe('a single strut', () => {
   it('is bent as much by a lever on the far side of its foot as by one on the near side', () => {
     const share = (pinForward: number) =>
-      oneStrutShare(1000, 0, 0, 60.3, 3.9, 205, 193_000, 1.25, 200, pinForward);
+      oneStrutShare(1000, 0, 0, 60.3, 3.9, 205, 193_000, 1.25, 200, pinForward) as number;
     expect(share(-500)).toBeCloseTo(share(100), 12);
     expect(share(-500)).toBeGreaterThan(0);
   });

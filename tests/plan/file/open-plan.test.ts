@@ -430,6 +430,13 @@ describe('what is mended, and said', () => {
       const opened = typed(text, unit);
       expect(opened.ok && [opened.notes, opened.plan.inputs.get('transom_top')?.typed]).toEqual([[], text]);
     }
+    for (const text of ['no length', '889 kn', '']) {
+      const opened = typed(text, 'mm');
+      expect(opened.ok && [opened.notes.length, opened.plan.inputs.get('transom_top')?.typed]).toEqual([
+        1,
+        undefined,
+      ]);
+    }
     const opened = typed('900 mm', 'mm');
     expect(opened.ok && opened.plan.inputs.get('transom_top')).toEqual({
       value: 889,

@@ -1,0 +1,52 @@
+import { cos, sin, tan } from '../../calc/angle.ts';
+import { resultDimension } from '../measured.ts';
+import type { SceneOptions } from '../options.ts';
+import { point } from '../point.ts';
+import type { Dimension, Outline } from '../scene.ts';
+import { polyline } from '../shapes.ts';
+import { need, type Values } from '../values.ts';
+
+/** A heel past this lays the boat on her side; the line would run off the sheet. */
+const STEEPEST = 60;
+
+interface Heeled {
+  readonly heel: number;
+  /** +1 when starboard goes down, −1 when port does: the side of the lower hole. */
+  readonly side: 1 | -1;
+  readonly hole: { readonly y: number; readonly z: number };
+}
+
+function heeledOf(values: Values): Heeled | null {
+  const got = need(values, 'heel_angle', 'shaft_offset', 'lower_bolt_spacing', 'lower_bracket_height');
+  if (got === null || Math.abs(got[0]) > STEEPEST) return null;
+  const [heel, offset, spacing, z] = got;
+  const side = offset < 0 ? -1 : 1;
+  return { heel, side, hole: { y: offset + (side * spacing) / 2, z } };
+}
+
+/** The waterline as it lies when the boat heels towards the lower hole. */
+export function heeledWaterline(values: Values): Outline[] {
+  const it = heeledOf(values);
+  const breadth = need(values, 'transom_half_breadth');
+  if (it === null || breadth === null || it.heel === 0) return [];
+  const half = Math.abs(breadth[0]) * 1.05;
+  const rise = half * tan(it.heel);
+  const [low, high] = [point(-it.side * half, -rise), point(it.side * half, rise)];
+  return [polyline('heeled', [low, high], 'heel_angle')];
+}
+
+/** Height of the lowest hole above that waterline, square to it. */
+export function lowestHoleDimension(values: Values, options: SceneOptions): Dimension[] {
+  const it = heeledOf(values);
+  const got = need(values, 'lowest_hole');
+  if (it === null || got === null) return [];
+  const from = point(it.hole.y, it.hole.z);
+  const to = point(it.hole.y + got[0] * it.side * sin(it.heel), it.hole.z - got[0] * cos(it.heel));
+  return resultDimension(values, options, {
+    name: 'lowest_hole',
+    from,
+    to,
+    place: 'here',
+    close: { from, to },
+  });
+}

@@ -1,0 +1,84 @@
+import { type Part, shaftNeeds } from '../part.ts';
+import { point } from '../point.ts';
+import type { Outline } from '../scene.ts';
+import { breakLine, polygon, polyline } from '../shapes.ts';
+import { clampWall } from '../side/clamp.ts';
+import { need, type Values } from '../values.ts';
+
+/** Height at which the view is broken off below, mm: what hangs deeper is not the stern view's business. */
+export const CUT_OFF = -260;
+
+const box = (
+  role: Outline['role'],
+  y: number,
+  half: number,
+  low: number,
+  high: number,
+  part: string,
+): Outline =>
+  polygon(
+    role,
+    [point(y - half, low), point(y + half, low), point(y + half, high), point(y - half, high)],
+    part,
+  );
+
+/** Tube, stock and the head of the auxiliary rudder, the last broken off. */
+export const tubeFromAstern: Part = {
+  name: 'shaft_foot_height',
+  needs: [
+    ...shaftNeeds,
+    'shaft_offset',
+    'shaft_foot_height',
+    'shaft_length',
+    'tube_od',
+    'stock_diameter',
+    'vane_rudder_drop',
+  ],
+  draw(values, { shaft }) {
+    const got = need(
+      values,
+      'shaft_offset',
+      'shaft_foot_height',
+      'shaft_length',
+      'tube_od',
+      'stock_diameter',
+      'vane_rudder_drop',
+    );
+    if (got === null || shaft === null) return [];
+    const [y, foot, length, od, stock, drop] = got;
+    const top = foot + length * shaft.cos;
+    const head = foot - drop * shaft.cos;
+    const end = Math.min(CUT_OFF, head - 40);
+    const half = stock * 0.6;
+    return [
+      polygon(
+        'outline',
+        [point(y - half, end), point(y - half, head), point(y + half, head), point(y + half, end)],
+        'vane_rudder_span',
+      ),
+      breakLine(point(y - half - 14, end), point(y + half + 14, end), 12, 'vane_rudder_span'),
+      box('outline', y, stock / 2, head, foot, this.name),
+      box('outline', y, od / 2, foot, top, this.name),
+      polyline('axis', [point(y, end - 30), point(y, top + 45)], this.name),
+    ];
+  },
+};
+
+function clampAt(values: Values, cos: number, height: string, depth: string, part: string): Outline[] {
+  const got = need(values, 'shaft_offset', height, depth, 'tube_od');
+  if (got === null) return [];
+  const [y, z, deep, od] = got;
+  const half = (deep * cos) / 2;
+  return [box('choice', y, od / 2 + clampWall(od), z - half, z + half, part)];
+}
+
+const clampPart = (which: 'upper' | 'lower'): Part => ({
+  name: `${which}_bracket_height`,
+  needs: [...shaftNeeds, 'shaft_offset', `${which}_bracket_height`, `${which}_clamp_depth`, 'tube_od'],
+  draw(values, { shaft }) {
+    if (shaft === null) return [];
+    return clampAt(values, shaft.cos, `${which}_bracket_height`, `${which}_clamp_depth`, this.name);
+  },
+});
+
+export const clampsFromAstern: readonly Part[] = [clampPart('lower'), clampPart('upper')];

@@ -1,0 +1,63 @@
+import { NoAnswer } from '../../../calc/answer.ts';
+import { catalogue } from '../../../calc/catalogue.ts';
+import { call, type Given, type LibraryFunction } from '../../../calc/record.ts';
+import {
+  countSentence,
+  emptySentence,
+  UNTOLD_SENTENCE,
+  wordSentence,
+} from '../../library-arguments.ts';
+import { NO_ANSWER } from '../../no-answer.ts';
+import type { Rule } from '../rule.ts';
+import { type Fault, noAnswer, type Scalar } from '../scalar.ts';
+
+/** One argument as the library takes it, or the error to hand on. */
+function given(it: LibraryFunction, i: number, value: Scalar): Given | Fault {
+  if (value === null) return noAnswer(emptySentence(it, i));
+  return typeof value === 'string' ? noAnswer(wordSentence(it, i, value)) : value;
+}
+
+const isGiven = (value: Given | Fault): value is Given =>
+  typeof value !== 'object' || !('fault' in value);
+
+/** A library function on any values, as the engine calls it. */
+export function callLibrary(it: LibraryFunction, args: readonly Scalar[]): Scalar {
+  const values: Given[] = [];
+  for (let i = 0; i < args.length; i++) {
+    const value = given(it, i, args[i] ?? null);
+    if (!isGiven(value)) return value;
+    values.push(value);
+  }
+  const answer = call(it, values);
+  if (answer instanceof NoAnswer) return noAnswer(answer.why);
+  return it.flag ? answer === 1 : answer;
+}
+
+/** Why a library function cannot take so many arguments, as the error its cell shows. */
+export function miscounted(it: LibraryFunction, count: number): Fault | undefined {
+  const why = countSentence(it, count);
+  return why === undefined ? undefined : noAnswer(why);
+}
+
+const MANY = Number.POSITIVE_INFINITY;
+
+/** The library's own functions, and the one that only gives a reason. */
+export const library: Readonly<Record<string, Rule>> = {
+  ...Object.fromEntries(
+    catalogue.map((it): [string, Rule] => [
+      it.id,
+      {
+        least: 0,
+        most: MANY,
+        kind: it.flag ? 'boolean' : 'number',
+        run: (args) => callLibrary(it, args),
+      },
+    ]),
+  ),
+  [NO_ANSWER]: {
+    least: 1,
+    most: MANY,
+    kind: 'fault',
+    run: ([why]) => noAnswer(typeof why === 'string' ? why : UNTOLD_SENTENCE),
+  },
+};

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { newPlan } from '../../../src/plan/new-plan.ts';
+import { leadOf } from '../../../src/views/frame/lead.ts';
+import { Workbook } from '../../../src/workbook/workbook.ts';
+
+// The template's values are the model's case to start from; its answers are in model.md.
+const leadWith = (overrides: Readonly<Record<string, number | boolean | null>>) => {
+  const plan = newPlan('Lead');
+  const workbook = new Workbook(plan);
+  workbook.show(plan, null, new Map(Object.entries(overrides)));
+  const lead = leadOf(workbook.judgement(), 'mm');
+  workbook.destroy();
+  return lead;
+};
+
+describe('the lead sentence', () => {
+  it('says what is past, why, and what else is', () => {
+    expect(leadWith({ shim_count: 3 })).toEqual({
+      says: 'The two rudders pass 44.7 mm apart, amidships; you asked for at least 50 mm.',
+      mend: 'rudder_gap',
+      more: 'Past as well: Rudder gap, swung.',
+    });
+  });
+
+  it('names the worst of several by share of its bound', () => {
+    const lead = leadWith({ upper_bracket_height: 900 });
+    expect(lead?.says).toBe(
+      '10 mm of free shaft is left below the drive unit; the gear’s manual asks for at least 12 mm.',
+    );
+    expect(lead?.mend).toBe('drive_headroom');
+  });
+
+  it('says what is near when nothing is past', () => {
+    const lead = leadWith({});
+    expect(lead?.says).toMatch(/^Nothing is past, 2 limits are near\. The two rudders pass 56\.9 mm apart/);
+    expect(lead?.mend).toBe('rudder_gap');
+  });
+
+  it('says what has no answer, with the reason', () => {
+    const lead = leadWith({ laminate_strength: null, shim_count: 5 });
+    expect(lead?.says).toMatch(/has no answer\. .* is empty\.$/);
+    expect(lead?.mend).toBeUndefined();
+  });
+
+  it('says how little room is left when all are inside', () => {
+    // The model's answers: the bolts bear 0.864 of what they can, the least share of room then.
+    expect(leadWith({ rudder_gap_min: 40 })).toEqual({
+      says: expect.stringMatching(
+        /^All \d+ limits that apply are inside\. Least room: Lower bolts, 0\.14 room\.$/,
+      ),
+      mend: undefined,
+      more: '',
+    });
+  });
+
+  it('is silent until there are limits', () => {
+    expect(leadOf({ limits: [], leastRoom: undefined, unanswered: 0 }, 'mm')).toBeUndefined();
+  });
+});

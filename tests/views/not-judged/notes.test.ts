@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { cellNamed } from '../../../src/plan/book.ts';
+import { newPlan } from '../../../src/plan/new-plan.ts';
+import type { Value } from '../../../src/plan/plan.ts';
+import { NOTES } from '../../../src/views/not-judged/notes.ts';
+import { Workbook } from '../../../src/workbook/workbook.ts';
+
+const workbook = new Workbook(newPlan('Notes'));
+const valueAt = (name: string): Value => workbook.answer(name).value;
+
+const said = (title: string, look = valueAt): string => {
+  const note = NOTES.find((it) => it.title === title);
+  if (note === undefined) throw new Error(`There is no note on ${title}.`);
+  return note.pieces
+    .map((piece) =>
+      typeof piece === 'string' ? piece : 'cell' in piece ? String(look(piece.cell)) : piece.works(look),
+    )
+    .join('');
+};
+
+describe('notes on what is not judged', () => {
+  it('name only cells that are there', () => {
+    const names = NOTES.flatMap((note) => note.pieces).flatMap((it) =>
+      typeof it === 'object' && 'cell' in it ? [it.cell] : [],
+    );
+    expect(names.length).toBeGreaterThan(5);
+    expect(names.filter((name) => cellNamed(name) === undefined)).toEqual([]);
+  });
+
+  it('show the stock in both steels', () => {
+    // By hand from the model's answers: 0.7853·450/205 = 1.7238.
+    expect(said('The steel of the stock')).toContain('it would bear 1.72.');
+  });
+
+  it('put the part with the largest share first', () => {
+    expect(said('What gives first')).toMatch(
+      /^By share of what each bears: the lower bolts 0\.86, the stock 0\.79, the skin round a lower bolt 0\.74/,
+    );
+  });
+
+  it('say whether the packing is past four thirds of the bolt', () => {
+    const packed =
+      (packing: number) =>
+      (name: string): Value =>
+        name === 'lower_packing' ? packing : name === 'bolt_diameter' ? 12 : 0;
+    expect(said('Loose sheets creep', packed(16))).toContain('It is not past that here.');
+    expect(said('Loose sheets creep', packed(16.1))).toContain('It is past that here.');
+  });
+
+  it('say so where a number is missing', () => {
+    const nothing = (): Value => null;
+    expect(said('The steel of the stock', nothing)).toContain('no answer');
+    expect(said('What gives first', nothing)).toContain('no answer');
+  });
+});

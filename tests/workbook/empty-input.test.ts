@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { inputs } from '../../src/plan/book.ts';
+import { newPlan } from '../../src/plan/new-plan.ts';
+import type { Judgement } from '../../src/workbook/judged.ts';
+import { Workbook } from '../../src/workbook/workbook.ts';
+import { caseInputs, type Inputs } from './model-case.ts';
+
+const plan = newPlan('Empty');
+
+/** Plans between which every input is used: struts two or one, transom solid or cored, drive unit beside the transom. */
+const grounds: readonly Inputs[] = [
+  caseInputs,
+  { ...caseInputs, strut_count: 1, transom_build: 'cored', shaft_length: 900, lower_flange_hinged: false },
+];
+
+describe('an input left empty', () => {
+  const book = new Workbook(plan, null);
+  const judge = (ground: Inputs, empty?: string): Judgement => {
+    const contents = new Map<string, number | boolean | string | null>(Object.entries(ground));
+    if (empty !== undefined) contents.set(empty, null);
+    book.show(plan, null, contents);
+    return book.judgement();
+  };
+
+  it.each(inputs.map((cell) => [cell.name, cell.label]))(
+    '%s: says “%s is empty.” and nothing passes for it',
+    (name, label) => {
+      const told = new Set<string>();
+      for (const ground of grounds) {
+        const full = judge(ground);
+        const wanting = judge(ground, name);
+        expect(book.answer(name)).toEqual({ value: null, why: `${label} is empty.` });
+        wanting.limits.forEach((limit, i) => {
+          const { state } = limit.verdict;
+          if (limit.why !== undefined) told.add(limit.why);
+          // A limit either stands as it did, resting on other inputs, or has no answer: emptiness never helps or harms.
+          if (state !== full.limits[i]?.verdict.state)
+            expect([limit.name, state]).toEqual([limit.name, 'no answer']);
+          if (state === 'no answer') expect(limit.why).toMatch(/\.$/);
+        });
+        expect(wanting.unanswered).toBe(
+          wanting.limits.filter((limit) => limit.verdict.state === 'no answer').length,
+        );
+        for (const cell of book.names) told.add(cell === name ? '' : (book.answer(cell).why ?? ''));
+      }
+      expect(told).toContain(`${label} is empty.`);
+    },
+  );
+
+  it('takes with it every result that rests on it, and no other', () => {
+    judge(caseInputs, 'tube_wall');
+    const graph = book.uses();
+    const rests = (cell: string): boolean =>
+      (graph.get(cell) ?? []).some((it) => it === 'tube_wall' || rests(it));
+    const without = book.names.filter((cell) => book.answer(cell).value === null);
+    expect(without).toContain('tube_utilisation');
+    expect(without).not.toContain('strut_utilisation');
+    for (const cell of book.names.filter(rests)) expect(without).toContain(cell);
+  });
+
+  it('leaves its limit unanswered when it is the bound', () => {
+    const { limits, unanswered } = judge(caseInputs, 'spacing_min');
+    const limit = limits.find((it) => it.name === 'bracket_spacing');
+    expect(limit?.value).toBeCloseTo(550, 9);
+    expect(limit?.verdict).toEqual({ state: 'no answer', room: undefined, ratio: undefined });
+    expect(limit?.why).toContain('is empty.');
+    expect(unanswered).toBe(1);
+  });
+
+  it('leaves all unanswered when nothing is filled in, and nothing inside', () => {
+    book.show(plan, null, new Map(inputs.map((cell) => [cell.name, null])));
+    const { limits, leastRoom, unanswered } = book.judgement();
+    for (const limit of limits) expect([limit.name, limit.verdict.state]).toEqual([limit.name, 'no answer']);
+    expect(unanswered).toBe(limits.length);
+    expect(leastRoom).toBeUndefined();
+    book.destroy();
+  });
+});

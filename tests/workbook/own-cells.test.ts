@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import { newPlan } from '../../src/plan/new-plan.ts';
+import type { OwnCell, Plan } from '../../src/plan/plan.ts';
+import type { Answer } from '../../src/workbook/engine.ts';
+import { Workbook } from '../../src/workbook/workbook.ts';
+
+const planWith = (formulas: Readonly<Record<string, string>>): Plan => ({
+  ...newPlan('Own cells'),
+  ownCells: Object.entries(formulas).map(
+    ([name, formula]): OwnCell => ({ name, label: name, unit: 'mm', value: null, formula }),
+  ),
+});
+
+/** What own cells answer on the case to start from. */
+function answersOf<Name extends string>(formulas: Readonly<Record<Name, string>>): Record<Name, Answer> {
+  const book = new Workbook(planWith(formulas), null);
+  const answers = Object.keys(formulas).map((name) => [name, book.answer(name)] as const);
+  book.destroy();
+  return Object.fromEntries(answers) as Record<Name, Answer>;
+}
+
+describe('own cells', { timeout: 30_000 }, () => {
+  it('may use inputs, results, one another and the room of any graded limit', () => {
+    const it = answersOf({
+      twice: '=2 * shim_stack',
+      more: '=twice + shim_thickness',
+      gap_left: '=rudder_gap_room',
+      stack_left: '=shim_stack_room',
+      bearing_left: '=bearing_gap_room',
+      lean_left: '=shaft_lean_room',
+      worst: '=MIN(rudder_gap_room; shim_stack_room; drive_headroom_room)',
+    });
+    expect(it.twice.value).toBe(96);
+    expect(it.more.value).toBe(108);
+    // 56.8860 less 50; 75 less 48; the nearer of 110 − 50 and 250 − 110; 1 − |0|.
+    expect(it.gap_left.value).toBeCloseTo(6.886, 4);
+    expect(it.stack_left.value).toBe(27);
+    expect(it.bearing_left.value).toBeCloseTo(60, 9);
+    expect(it.lean_left.value).toBe(1);
+    expect(it.worst.value).toBeCloseTo(6.886, 4);
+  });
+
+  it('get the same room as the limit board', () => {
+    const names = new Workbook(newPlan('x'), null).judgement().limits.filter((limit) => limit.graded);
+    const rooms = Object.fromEntries(names.map(({ name }) => [`left_of_${name}`, `=${name}_room`]));
+    const plan = planWith(rooms);
+    const book = new Workbook(plan, null);
+    for (const { name, verdict } of book.judgement().limits.filter((limit) => limit.graded)) {
+      const answer = book.answer(`left_of_${name}`);
+      if (verdict.room === undefined) {
+        expect(answer.value).toBeNull();
+        expect(answer.why).toContain('does not apply here');
+      } else expect(answer.value).toBeCloseTo(verdict.room, 9);
+    }
+    book.destroy();
+  });
+
+  it('have no room of a yes/no limit, which has none', () => {
+    const it = answersOf({
+      a: '=core_ready_room',
+      b: '=rudder_immersion_room',
+      c: '=strut_tubes_needed_room',
+    });
+    expect(it.a).toEqual({ value: null, why: 'There is no cell named core_ready_room.' });
+    expect(it.b.value).toBeNull();
+    expect(it.c.value).toBeNull();
+  });
+
+  it('name what is not known, and what cannot be called, in every cell that follows', () => {
+    const it = answersOf({ lost: '=nowhere + 1', after: '=lost * 2', counted: '=COUNTIF(shim_stack; 48)' });
+    expect(it.lost).toEqual({ value: null, why: 'There is no cell named nowhere.' });
+    expect(it.after).toEqual({ value: null, why: 'There is no cell named nowhere.' });
+    expect(it.counted).toEqual({ value: null, why: 'COUNTIF is not a function of this workbook.' });
+  });
+
+  it('say so when a cell they used is deleted, and answer again when it is back', () => {
+    const before = planWith({ base: '=shim_stack', user: '=base + 1' });
+    const book = new Workbook(before, null);
+    expect(book.answer('user').value).toBe(49);
+    book.show({ ...before, ownCells: before.ownCells.filter((cell) => cell.name !== 'base') }, null);
+    expect(book.answer('user')).toEqual({ value: null, why: 'There is no cell named base.' });
+    expect(book.answer('base').value).toBeNull();
+    book.show(before, null);
+    expect(book.answer('user').value).toBe(49);
+    book.destroy();
+  });
+
+  it('may be judged by a limit of the owner’s, which never says inside without an answer', () => {
+    const plan: Plan = {
+      ...planWith({ clear: '=rudder_gap - 3', lost: '=nowhere' }),
+      limits: [
+        { name: 'clear_enough', result: 'clear', low: 40, near: 5 },
+        { name: 'lost_enough', result: 'lost', low: 0, near: 5 },
+      ],
+    };
+    const book = new Workbook(plan, null);
+    const { limits, unanswered } = book.judgement();
+    expect(limits.at(-2)).toMatchObject({ name: 'clear_enough', verdict: { state: 'inside' }, own: true });
+    expect(limits.at(-1)).toMatchObject({
+      verdict: { state: 'no answer' },
+      why: 'There is no cell named nowhere.',
+    });
+    expect(unanswered).toBe(1);
+    book.destroy();
+  });
+
+  it('give a reason in words for what cannot be computed', () => {
+    const it = answersOf({
+      divided: '=1 / (shim_stack - 48)',
+      worded: '=transom_build * 2',
+      rooted: '=SQRT(0 - shim_stack)',
+      broken: '=1 2',
+      opened: '=IF(TRUE; 1',
+    });
+    for (const { value, why } of Object.values(it)) {
+      expect(value).toBeNull();
+      expect(why).toMatch(/^[A-Z].*\.$/);
+    }
+    expect(it.divided.why).toBe('Something is divided by 0.');
+    expect(it.opened.why).toBe('A bracket is opened and never closed.');
+  });
+});
+
+describe('the engine’s ways', () => {
+  it('compares words whole: no wildcards, no patterns', () => {
+    const plan = planWith({
+      star: '=transom_build = "co*"',
+      dot: '=transom_build = "c.*"',
+      whole: '=transom_build = "cored"',
+    });
+    const book = new Workbook(plan, null);
+    book.show(plan, null, new Map([['transom_build', 'cored']]));
+    expect(book.answer('star').value).toBe(false);
+    expect(book.answer('dot').value).toBe(false);
+    expect(book.answer('whole').value).toBe(true);
+    book.destroy();
+  });
+
+  it('counts 0.1 + 0.2 as 0.3, gives at least 14 figures, and takes a minus before a power first, as OpenFormula has it', () => {
+    const it = answersOf({
+      same: '=0.1 + 0.2 = 0.3',
+      third: '=1 / 3',
+      power: '=-2 ^ 2',
+      flag: '=TRUE',
+      big: '=1E3 + 1e3',
+    });
+    expect(it.same.value).toBe(true);
+    expect(it.third.value).toBeCloseTo(1 / 3, 14);
+    expect(it.power.value).toBe(4);
+    expect(it.flag.value).toBe(true);
+    expect(it.big.value).toBe(2000);
+  });
+});

@@ -1,26 +1,27 @@
-import { useEffect, useLayoutEffect, useState } from 'react';
+import { useEffect, useLayoutEffect } from 'react';
 import type { InputCell, Page } from '../plan/template.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
 import { Announcer } from '../views/frame/announcer.tsx';
 import { LeadSentence } from '../views/frame/lead-sentence.tsx';
 import { PlanTitle } from '../views/frame/plan-title.tsx';
-import { Skip } from '../views/frame/skip.tsx';
 import { type Shape, useShape } from '../views/frame/shape.ts';
+import { Skip } from '../views/frame/skip.tsx';
 import { TitleBlock } from '../views/frame/title-block.tsx';
 import { WorstStrip } from '../views/frame/worst-strip.tsx';
 import { NotJudged } from '../views/not-judged/not-judged.tsx';
 import { ResultsPage } from '../views/results/results-page.tsx';
 import { useReady } from '../views/use-session.ts';
+import { useDeckLight } from './deck-light.ts';
 import type { Kept } from './kept.ts';
 import { KeptWords } from './kept-words.tsx';
 import { Bar, Names } from './names.tsx';
 import { go, type Place, useAskedCell, usePlace } from './route.ts';
 import {
   GridView,
+  LostDoor,
   OwnBoat,
   OwnCells,
-  LostDoor,
   PlanDoor,
   ReadingPicture,
   Reference,
@@ -57,12 +58,9 @@ interface Props {
 export function App({ kept }: Props) {
   const place = usePlace();
   const shape = useShape();
-  const [deckLight, setDeckLight] = useState(false);
-  useEffect(() => {
-    document.documentElement.dataset.deckLight = deckLight ? 'on' : 'off';
-  }, [deckLight]);
+  const [deckLight, setDeckLight] = useDeckLight();
   const asked = useAskedCell();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts at its top, whatever it shows
+  // Another page starts at its top.
   useLayoutEffect(() => {
     for (const it of [window, ...document.querySelectorAll('.page-body, .page-middle')]) it.scrollTo(0, 0);
   }, [place]);

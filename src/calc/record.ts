@@ -55,8 +55,8 @@ const outside = (argument: Argument, value: number): string | undefined => {
   return undefined;
 };
 
-/** Runs a record on positional values; argument bounds and results that overflow become reasons. */
-export function call(it: LibraryFunction, given: readonly Given[]): Answer {
+/** Why a record cannot be run on positional values, when one is past its argument's bounds. */
+export function refused(it: LibraryFunction, given: readonly Given[]): NoAnswer | undefined {
   for (let i = 0; i < given.length; i++) {
     const argument = it.arguments[i];
     const value = given[i];
@@ -67,9 +67,17 @@ export function call(it: LibraryFunction, given: readonly Given[]): Answer {
       return new NoAnswer(`${argument.meaning} is ${value}; ${it.id} needs ${allowed}.`);
     }
   }
-  const answer = (it.run as (...values: readonly Given[]) => Answer)(...given);
+  return undefined;
+}
+
+/** What a record's run came to; a number that overflowed becomes a reason. */
+export function finished(it: LibraryFunction, answer: Answer): Answer {
   if (typeof answer !== 'number') return answer;
   if (!Number.isFinite(answer)) return new NoAnswer(`${it.title}: these numbers give no finite value.`);
   // A negative zero would print as a sign without a size.
   return answer === 0 ? 0 : answer;
 }
+
+/** Runs a record on positional values; argument bounds and results that overflow become reasons. */
+export const call = (it: LibraryFunction, given: readonly Given[]): Answer =>
+  refused(it, given) ?? finished(it, (it.run as (...values: readonly Given[]) => Answer)(...given));

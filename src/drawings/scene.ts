@@ -74,7 +74,7 @@ export interface Water extends Drawn {
 /** Lettering that names a part; left out where there is no room. */
 export interface Label {
   readonly kind: 'label';
-  readonly role: 'name' | 'reason' | 'number';
+  readonly role: 'name' | 'reason' | 'number' | 'figure';
   readonly lines: readonly string[];
   readonly at: Point;
   /** Stays inside these bounds; without them it stands beside `at`. */
@@ -103,6 +103,8 @@ export interface Dimension {
   readonly place: Place;
   /** Direction in which the line is set off from its points, and how far on the page, px. */
   readonly off?: { readonly towards: Point; readonly px: number };
+  /** Points on the part from which extension lines run to the ends of the line. */
+  readonly legs?: readonly [Point, Point];
   readonly figure: Figure;
   /** The same result in the scenario behind, when it differs. */
   readonly behind?: Figure;

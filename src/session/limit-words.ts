@@ -46,7 +46,7 @@ function telling(value: number, bound: number | undefined, unit: string, units: 
 }
 
 /** The bound that a limit's value is nearest to, or past. */
-export function nearerBound({ value, low, high }: LimitAnswer): number | undefined {
+function nearerBound({ value, low, high }: LimitAnswer): number | undefined {
   if (low === undefined || high === undefined || value === undefined) return low ?? high;
   return high - value < value - low ? high : low;
 }

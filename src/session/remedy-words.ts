@@ -36,13 +36,24 @@ export function remedySentence(remedy: Remedy, units: Units): string {
 const movedWords = ({ before, after }: Moved, units: Units): string =>
   `${lowerFirst(labelOf(after.name))}, from ${valueWords(before, units)} to ${valueWords(after, units)}`;
 
+/** Most limits named in what a remedy makes worse. */
+const MOST_NAMED = 2;
+
+const worseWords = ({ before, after }: Moved, units: Units): string =>
+  after.state === 'no answer'
+    ? `${lowerFirst(labelOf(after.name))} has no answer`
+    : `${movedWords({ before, after }, units)}, ${after.state}`;
+
 /** What a remedy makes worse, as sentences; it may be nothing. */
 export function harmSentences({ worse, costliest }: Remedy, units: Units): string[] {
-  const states = worse.map((it) => `Then ${it.after.state}: ${movedWords(it, units)}.`);
-  if (costliest !== undefined && worse.length === 0) {
-    states.push(`It takes room from: ${movedWords(costliest, units)}.`);
+  if (worse.length > 0) {
+    const rest = worse.length - MOST_NAMED;
+    const named = worse.slice(0, MOST_NAMED).map((it) => worseWords(it, units));
+    return [`It makes worse: ${named.join('; ')}${rest > 0 ? `; and ${rest} more` : ''}.`];
   }
-  return states.length === 0 ? ['Nothing else loses room worth naming.'] : states;
+  return costliest === undefined
+    ? ['Nothing else loses room worth naming.']
+    : [`It takes room from: ${movedWords(costliest, units)}.`];
 }
 
 /** The unlocked choices that reach a limit's result, as a study moves them. */

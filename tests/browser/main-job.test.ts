@@ -60,7 +60,7 @@ describe('the job, in the form', () => {
   it('tries what mends a limit, with undo', async () => {
     const { page } = await open(DESK);
     await page.locator('[data-view="board"] [data-limit="rudder_gap"] button').first().click();
-    await page.getByRole('button', { name: 'Try: Shims under the lower bracket' }).click();
+    await page.getByRole('button', { name: 'Try it: Shims under the lower bracket' }).click();
     expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
     expect(await stateOf(page, 'rudder_gap')).not.toBe('past');
     await page.getByRole('button', { name: 'Undo' }).click();

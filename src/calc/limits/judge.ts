@@ -71,11 +71,15 @@ export interface LeastRoom {
   readonly value: number;
 }
 
-/** The smallest room ratio over the limits that apply; a limit that is past without room counts as −1. */
+/** What a limit counts as when the least room is looked for: its room ratio, −1 when it is past without room. */
+export const leastRatio = ({ ratio, state }: Verdict): number | undefined =>
+  ratio ?? (state === 'past' ? -1 : undefined);
+
+/** The smallest room ratio over the limits that apply. */
 export function leastRoom(limits: Iterable<Named>): LeastRoom | undefined {
   let least: LeastRoom | undefined;
   for (const { name, verdict } of limits) {
-    const value = verdict.ratio ?? (verdict.state === 'past' ? -1 : undefined);
+    const value = leastRatio(verdict);
     if (value !== undefined && (least === undefined || value < least.value)) least = { name, value };
   }
   return least;

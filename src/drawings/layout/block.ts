@@ -13,8 +13,8 @@ export interface Run {
 
 export interface Line {
   readonly runs: readonly Run[];
-  /** A past figure stands on a plate, a near one in a frame. */
-  readonly box?: 'plate' | 'frame';
+  /** A past figure stands on a plate, a near one in a frame; `ground` only keeps what is under it away. */
+  readonly box?: 'plate' | 'frame' | 'ground';
 }
 
 /** Lines of lettering that stay together. */

@@ -9,8 +9,10 @@ export interface PlacedLabel {
   readonly rect: Rect;
 }
 
-/** What it costs a leader, in px, to cross a cell of outline, and another thin line. */
-const OVER_PART = 4;
+const EVERYTHING = AXIS | DETAIL | LINES | SURFACE | TEXT;
+
+/** What it costs a leader, in px, to cross a cell that is taken, and another thin line. */
+const PRICES = { lines: 4, text: 60, detail: 200 };
 const OVER_LINE = 120;
 
 /** A page being filled: what is drawn so far, and what is taken. */
@@ -45,7 +47,7 @@ export class Board {
   }
 
   /** Whether a label may stand here, told by cells: quick, and a little strict. */
-  clear(r: Rect, mask = AXIS | DETAIL | LINES | SURFACE | TEXT): boolean {
+  clear(r: Rect, mask = EVERYTHING): boolean {
     return this.taken.free(r, mask) && this.#clearOfLettering(r);
   }
 
@@ -79,7 +81,7 @@ export class Board {
   }
 
   /** Best free place for a block near a point: close, and reached by a leader that crosses little. Null when there is none. */
-  nearest(block: Block, to: Px, furthest: number): Px | null {
+  nearest(block: Block, to: Px, furthest: number, mask = EVERYTHING): Px | null {
     const { width, height } = block;
     let best: (Px & { cost: number }) | null = null;
     for (let r = 14; r <= furthest; r += 6) {
@@ -89,14 +91,14 @@ export class Board {
         const angle = (2 * Math.PI * i) / turns;
         const x = to.x + Math.cos(angle) * (r + width / 2) - width / 2;
         const y = to.y - Math.sin(angle) * (r + height / 2) - height / 2;
-        if (!this.clear({ x: x - 2, y: y - 2, width: width + 4, height: height + 4 })) continue;
+        if (!this.clear({ x: x - 2, y: y - 2, width: width + 4, height: height + 4 }, mask)) continue;
         const leader = {
           a: to,
           b: { x: Math.min(Math.max(to.x, x), x + width), y: Math.min(Math.max(to.y, y), y + height) },
         };
         const cost =
           r +
-          OVER_PART * this.taken.along(leader.a, leader.b, LINES) +
+          this.taken.price(leader.a, leader.b, PRICES) +
           OVER_LINE * this.lines.filter((segment) => meet(segment, leader)).length;
         if (best === null || cost < best.cost) best = { x, y, cost };
       }

@@ -5,10 +5,8 @@ import { meet, type Px } from './px.ts';
 
 const MARGIN = 4;
 /** What it costs, in px of leader, to cross a cell that is taken, or another thin line. */
-const OVER_PART = 5;
-const OVER_TEXT = 80;
+const PRICES = { lines: 5, text: 80, detail: 200 };
 const OVER_LINE = 400;
-const OVER_DETAIL = 200;
 /** Dearer than this a leader crosses what it should not: only a detail that presses may. */
 const BEARABLE = 380;
 
@@ -42,12 +40,8 @@ export function bestSpot(board: Board, it: Planned, source: Px, presses: boolean
       height: tall,
     };
     if (!board.taken.free(named, AXIS)) return;
-    const cost =
-      distance +
-      OVER_DETAIL * board.taken.along(source, centre, DETAIL) +
-      OVER_PART * board.taken.along(source, centre, LINES) +
-      OVER_TEXT * board.taken.along(source, centre, TEXT) +
-      OVER_LINE * board.lines.filter((segment) => meet(segment, { a: source, b: centre })).length;
+    const crossed = board.lines.filter((segment) => meet(segment, { a: source, b: centre })).length;
+    const cost = distance + OVER_LINE * crossed + board.taken.price(source, centre, PRICES);
     if (cost >= least) return;
     least = cost;
     best = { x, y, above, cost };

@@ -1,6 +1,7 @@
 import type { Dimension } from '../scene.ts';
 import { type Block, block, captioned, figureLine, type Line } from './block.ts';
 import type { Board } from './board.ts';
+import { AXIS, LINES, TEXT } from './occupancy.ts';
 import { line, pathThrough } from './path.ts';
 import { grown, type Px, place, type Rect, type Transform } from './px.ts';
 import { extension, strokes } from './strokes.ts';
@@ -113,20 +114,32 @@ export function letterHere(board: Board, it: Dimension, a: Px, b: Px): boolean {
   return true;
 }
 
+const figureTexts = ({ figure: { first, second } }: Dimension): string[] =>
+  second === undefined ? [first] : [first, second];
+
 /** Furthest a figure may stand from its line, px. */
 const FURTHEST = 170;
 
 /** A dimension between its own points; where its figure finds no room at the line, a leader takes it to the nearest. */
 export function drawHere(board: Board, it: Dimension, t: Transform): void {
   const { a, b } = hereLine(it, t);
+  const [legA, legB] = (it.legs ?? [it.from, it.to]).map((leg) => place(t, leg));
+  for (const [leg, end] of [
+    [legA, a],
+    [legB, b],
+  ] as const) {
+    if (leg !== undefined) board.rule('extension', extension(leg, end), { a: leg, b: end });
+  }
   const lettered = letterHere(board, it, a, b);
-  board.rule('extension', extension(place(t, it.from), a) + extension(place(t, it.to), b));
   board.rule('dimension', line(a, b), { a, b });
   board.rule('stroke', strokes(a, b));
   if (lettered) return;
-  const label = captioned(it.caption, it.figure, it.behind, it.state, 'wide', board.letterings);
+  const label =
+    it.lead === true
+      ? block([figureLine(figureTexts(it), it.state, 'lead')], board.letterings)
+      : captioned(it.caption, it.figure, it.behind, it.state, 'wide', board.letterings);
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
-  const spot = board.nearest(label, middle, FURTHEST);
+  const spot = board.nearest(label, middle, FURTHEST, it.lead === true ? AXIS | LINES | TEXT : undefined);
   if (spot === null) {
     board.dropped.push(it.name);
     return;

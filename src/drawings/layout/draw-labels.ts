@@ -84,8 +84,17 @@ function drawNameBeside(board: Board, it: Label, t: Transform): void {
   if (board.clearOfLines(grown(rect, 2))) board.letter(`name ${it.lines.join(' ')}`, label, rect.x, rect.y);
 }
 
+/** A figure that stands by itself, on a ground of its own. */
+function drawFigure(board: Board, it: Label, t: Transform): void {
+  const at = place(t, it.at);
+  const text = it.lines.join(' ');
+  const label = block([{ runs: [{ text, style: 'lead', role: 'text' }], box: 'ground' }], board.letterings);
+  board.letter(`figure ${text}`, label, at.x - label.width / 2, at.y - label.height / 2);
+}
+
 export function drawLabel(board: Board, it: Label, t: Transform): void {
   if (it.role === 'number') drawNumber(board, it, t);
+  else if (it.role === 'figure') drawFigure(board, it, t);
   else if (it.inside !== undefined) drawInside(board, it, t);
   else if (it.role === 'name') drawNameBeside(board, it, t);
   else drawBeside(board, it, t);

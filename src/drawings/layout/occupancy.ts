@@ -9,6 +9,13 @@ export const DETAIL = 8;
 /** A dash-dot axis: a detail may be set over it, lettering may not. */
 export const AXIS = 16;
 
+/** What a leader pays for every cell it crosses of lines, lettering and details. */
+export interface Prices {
+  readonly lines: number;
+  readonly text: number;
+  readonly detail: number;
+}
+
 const CELL = 4;
 
 /** Which parts of the page are taken, in cells of 4 px. */
@@ -111,17 +118,23 @@ export class Occupancy {
     return true;
   }
 
-  /** Cells of the mask along a line: what a leader would run over. */
-  along(a: Px, b: Px, mask: number): number {
+  /** What a leader along a line would cost: the sum over its cells of the price of what they are taken by. */
+  price(a: Px, b: Px, prices: Prices): number {
     const steps = Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / CELL);
-    let count = 0;
+    const dx = (b.x - a.x) / steps / CELL;
+    const dy = (b.y - a.y) / steps / CELL;
+    let sum = 0;
     for (let i = 1; i < steps; i++) {
-      const column = Math.floor((a.x + ((b.x - a.x) * i) / steps) / CELL);
-      const row = Math.floor((a.y + ((b.y - a.y) * i) / steps) / CELL);
+      const column = Math.floor(a.x / CELL + dx * i);
+      const row = Math.floor(a.y / CELL + dy * i);
       if (column < 0 || row < 0 || column >= this.columns || row >= this.rows) continue;
-      if (((this.#bits[row * this.columns + column] ?? 0) & mask) !== 0) count++;
+      const bits = this.#bits[row * this.columns + column] ?? 0;
+      if (bits === 0) continue;
+      if ((bits & LINES) !== 0) sum += prices.lines;
+      if ((bits & TEXT) !== 0) sum += prices.text;
+      if ((bits & DETAIL) !== 0) sum += prices.detail;
     }
-    return count;
+    return sum;
   }
 
   /** Sums of taken cells above and left of every corner, for one mask; kept until something is marked. */

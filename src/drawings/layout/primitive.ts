@@ -12,6 +12,7 @@ export type PageRole =
   | 'detail-edge'
   | 'plate'
   | 'frame'
+  | 'ground'
   | 'rule'
   | 'pointer'
   | 'pointer-behind'

@@ -50,6 +50,7 @@ export const pens: Readonly<Record<Role | PageRole, Pen>> = {
   'detail-edge': pen('ink', 1),
   plate: pen('ink', 1, 'ink'),
   frame: pen('ink', 1.5, 'sheet'),
+  ground: pen(null, 0, 'sheet'),
   rule: pen('ink', 1),
   pointer: pen(null, 0, 'mark'),
   'pointer-behind': pen('soft', 1, 'sheet'),

@@ -17,7 +17,7 @@ export const HEADINGS: Readonly<Record<Column, string>> = {
 export const SPOKEN: Readonly<Record<Column, string>> = { ...HEADINGS, offBy: 'Off by' };
 
 const FIXED: Readonly<Record<Exclude<Column, 'label'>, number>> = {
-  value: 140,
+  value: 152,
   unit: 108,
   offBy: 52,
   from: 120,

@@ -10,6 +10,8 @@ export interface Lane {
   readonly numbers: Float64Array;
   readonly faults: Fault[];
   readonly any: Scalar[] | undefined;
+  /** No point of the block has an error here; told by whatever wrote the slot last. */
+  clean: boolean;
 }
 
 const NEVER_TOLD: Fault = noAnswer('');
@@ -23,6 +25,7 @@ export function laneOf(kind: Kind, size: number): Lane {
     numbers: new Float64Array(typed ? size : 0),
     faults: typed ? new Array<Fault>(size).fill(NEVER_TOLD) : [],
     any: typed ? undefined : new Array<Scalar>(size).fill(null),
+    clean: typed,
   };
 }
 
@@ -34,10 +37,12 @@ export function read({ kind, numbers, faults, any }: Lane, i: number): Scalar {
   return kind === 'boolean' ? value !== 0 : value;
 }
 
-/** Puts a value into a slot at one point; its kind must be the slot's. */
-export function write({ numbers, faults, any }: Lane, i: number, value: Scalar): void {
+/** Puts a value into a slot at one point; its kind must be the slot's. An error leaves the slot no longer clean. */
+export function write(lane: Lane, i: number, value: Scalar): void {
+  const { numbers, faults, any } = lane;
   if (any !== undefined) any[i] = value;
   else if (isFault(value)) {
+    lane.clean = false;
     numbers[i] = Number.NaN;
     faults[i] = value;
   } else numbers[i] = Number(value);
@@ -45,6 +50,7 @@ export function write({ numbers, faults, any }: Lane, i: number, value: Scalar):
 
 /** Puts one value at every point. */
 export function fill(lane: Lane, value: Scalar): void {
+  lane.clean = lane.any === undefined && !isFault(value);
   const size = lane.any?.length ?? lane.numbers.length;
   for (let i = 0; i < size; i++) write(lane, i, value);
 }

@@ -67,6 +67,7 @@ export function plan(steps: Steps, varied: readonly string[], wanted: readonly s
     name,
     slot: placeOf(inputSlot(name)),
     kind: kindOf(name, given.get(inputSlot(name))),
+    present: given.get(inputSlot(name)) ?? null,
   }));
   const placed = kept.map(({ op, args, out }) => ({ op, args: args.map(placeOf), out: placeOf(out) }));
   const outputs = names.map(([name, slot]): [string, number] => [name, placeOf(slot)]);

@@ -8,6 +8,8 @@ export interface Input {
   readonly name: string;
   readonly slot: number;
   readonly kind: InputKind;
+  /** What it holds now; null when that is nothing, or follows from a formula. */
+  readonly present: Scalar;
 }
 
 /** Where a step's answer is looked at at all: only where a condition is as told. */

@@ -29,6 +29,8 @@ export class EntryEditor extends TextEditor {
 
   override createElements(type?: string): void {
     super.createElements(type);
+    // Beside the grid rather than in it, where only rows may stand.
+    this.hot.rootElement.parentElement?.append(this.TEXTAREA_PARENT);
     this.TEXTAREA.setAttribute('aria-label', 'Value');
     this.TEXTAREA.spellcheck = false;
     this.TEXTAREA.autocomplete = 'off';
@@ -53,6 +55,20 @@ export class EntryEditor extends TextEditor {
     } else {
       this.TEXTAREA.setAttribute('aria-invalid', 'true');
       this.TEXTAREA.setAttribute('aria-describedby', reason);
+    }
+  }
+
+  /** The grid asks for the focus once more after Escape, when nothing is open. */
+  override focus(): void {
+    if (this.isOpened()) super.focus();
+  }
+
+  /** Gives the focus back to the cell itself, so that a screen reader stands on it. */
+  override close(): void {
+    const held = this.TEXTAREA.ownerDocument.activeElement === this.TEXTAREA;
+    super.close();
+    if (held && this.row !== null && this.col !== null) {
+      this.hot.getCell(this.row, this.col)?.focus({ preventScroll: true });
     }
   }
 

@@ -14,7 +14,7 @@ import { type GridPage, type GridRow, heightOf, isCellRow, isHead, rowsOf } from
 import { copied, pasted } from './clipboard.ts';
 import { EntryEditor, serveEntries } from './entry-editor.ts';
 import { type Keys, onTableKey } from './keys.ts';
-import { mend } from './mend.ts';
+import { keepOneStop, mend } from './mend.ts';
 import { paint, reasonId } from './paint.ts';
 import 'handsontable/styles/handsontable.min.css';
 import 'handsontable/styles/ht-theme-main-no-icons.min.css';
@@ -101,6 +101,7 @@ export function mountTable(
     ...size(),
     colHeaders: COLUMNS.map((column) => HEADINGS[column]),
     rowHeaders: false,
+    readOnlyCellClassName: '',
     rowHeights: (at: number) => heightOf(rows[at], at),
     columnHeaderHeight: 32,
     autoRowSize: false,
@@ -115,8 +116,9 @@ export function mountTable(
     copyPaste: { copyColumnHeaders: false },
     enterMoves: () => (stay ? { row: 0, col: 0 } : { row: 1, col: 0 }),
     editor: EDITOR,
-    renderer: (_hot: unknown, td: HTMLTableCellElement, at: number, columnNumber: number) =>
-      paintAt(td, at, columnNumber),
+    renderer: 'base',
+    // After the grid's own renderer, which would take the mark of a refused text off again.
+    afterRenderer: (td, at, columnNumber) => paintAt(td, at, columnNumber),
     cells: (at: number, columnNumber: number) => ({
       readOnly: !isEditable(rows[at], columnAt(columnNumber)),
     }),
@@ -149,7 +151,20 @@ export function mountTable(
       );
       return false;
     },
-    afterRender: () => mend(root, 'Workbook', rows.length),
+    beforeSetRangeStart: (coords) => {
+      if (isHead(rows[coords.row ?? 0])) coords.row = belowHeads(coords.row ?? 0);
+    },
+    beforeOnCellMouseDown: (event, coords) => {
+      if (isHead(rows[coords.row ?? 0])) event.stopImmediatePropagation();
+    },
+    modifyFocusOnTabNavigation: (_from, coords) => {
+      coords.row = belowHeads(coords.row ?? 0);
+    },
+    afterRender: () => {
+      mend(root, 'Workbook', rows.length);
+      const place = chosenAt();
+      keepOneStop(root, place === undefined ? null : hot.getCell(place.at, place.columnNumber));
+    },
   });
 
   const chosenAt = (): { at: number; columnNumber: number } | undefined => {
@@ -166,6 +181,12 @@ export function mountTable(
   const tellChosen = (): void => {
     const now = chosen();
     if (now !== undefined) listeners.onChoose(now);
+  };
+
+  const belowHeads = (at: number): number => {
+    let to = at;
+    while (isHead(rows[to])) to++;
+    return rows[to] === undefined ? at : to;
   };
 
   function skipHeads(delta: { row: number | null; col: number | null }): void {

@@ -1,0 +1,67 @@
+import { limitCells } from '../plan/book.ts';
+import type { OwnLimit, Value } from '../plan/plan.ts';
+import type { Bound, LimitCell } from '../plan/template.ts';
+
+/** What a limit judges and against what, the workbook's and the owner's alike. */
+export interface LimitRule {
+  readonly name: string;
+  readonly result: string;
+  /** A figure, a cell, or a cell turned over; absent bounds do not bind. */
+  readonly low?: Bound;
+  readonly high?: Bound;
+  readonly near: number;
+  /** The yes/no cell that says whether it applies, or does not; absent when it always does. */
+  readonly applies?: string | { readonly not: string };
+  readonly graded: boolean;
+  readonly mustExist: boolean;
+  readonly lowIsPast: boolean;
+  /** An owner's own limit, not the workbook's. */
+  readonly own?: true;
+}
+
+const ofCell = (cell: LimitCell): LimitRule => ({
+  name: cell.name,
+  result: cell.result,
+  ...(cell.low === undefined ? {} : { low: cell.low }),
+  ...(cell.high === undefined ? {} : { high: cell.high }),
+  near: cell.near,
+  ...(cell.applies === undefined ? {} : { applies: cell.applies }),
+  graded: cell.graded !== false,
+  mustExist: cell.must_exist === true,
+  lowIsPast: cell.low_is_past === true,
+});
+
+const ofOwn = ({ name, result, low, high, near }: OwnLimit): LimitRule => ({
+  name,
+  result,
+  ...(low === undefined ? {} : { low }),
+  ...(high === undefined ? {} : { high }),
+  near,
+  graded: true,
+  mustExist: false,
+  lowIsPast: false,
+  own: true,
+});
+
+const known: readonly LimitRule[] = limitCells.map(ofCell);
+
+/** Every limit in the workbook's order, then the owner's own. */
+export const limitRules = (own: readonly OwnLimit[] = []): readonly LimitRule[] =>
+  own.length === 0 ? known : [...known, ...own.map(ofOwn)];
+
+const namesIn = (bound: Bound | undefined): string[] =>
+  typeof bound === 'string' ? [bound] : typeof bound === 'object' ? [bound.minus] : [];
+
+/** The cells that a limit looks at, in the order in which a missing one is told. */
+export const cellsOf = ({ applies, result, low, high }: LimitRule): readonly string[] => [
+  ...(applies === undefined ? [] : [typeof applies === 'string' ? applies : applies.not]),
+  result,
+  ...namesIn(low),
+  ...namesIn(high),
+];
+
+/** What is judged of a cell: a yes/no counts as 1 or 0, a word is no number. */
+export const judgedNumber = (value: Value): number | undefined => {
+  if (typeof value === 'number') return value;
+  return typeof value === 'boolean' ? Number(value) : undefined;
+};

@@ -1,0 +1,110 @@
+import { judge, leastRatio, type State } from '../../calc/limits/judge.ts';
+import type { Bound } from '../../plan/template.ts';
+import type { LimitRule } from '../limit-rule.ts';
+
+/** Limit states by the number that stands for each in a column. */
+export const STATES = ['inside', 'near', 'past', 'no answer', 'does not apply'] as const satisfies readonly State[];
+
+const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
+
+/** One limit over many points: its state by number, its room and room ratio, NaN where it has none. */
+export interface LimitColumns {
+  readonly state: Uint8Array;
+  readonly room: Float64Array;
+  readonly ratio: Float64Array;
+}
+
+/** The least room of all limits at each point: its ratio, NaN for none, and the limit's place, −1 for none. */
+export interface LeastColumns {
+  readonly ratio: Float64Array;
+  readonly limit: Int16Array;
+  /** How many limits apply and have no answer. */
+  readonly unanswered: Int16Array;
+}
+
+/** A cell as the engine hands it out: NaN in `numbers` where `missing` says that there is none. */
+export interface Looked {
+  readonly numbers: Float64Array;
+  missing(i: number): boolean;
+}
+
+/** A cell that says whether a limit applies: 1, 0, or NaN when that cannot be told. */
+export type LookedFlag = Float64Array;
+
+export interface Looks {
+  number(name: string): Looked;
+  flag(name: string): LookedFlag;
+}
+
+type BoundAt = (i: number) => number | undefined;
+
+function boundOf(bound: Bound | undefined, looks: Looks): BoundAt {
+  if (bound === undefined || typeof bound === 'number') return () => bound;
+  const { numbers } = looks.number(typeof bound === 'string' ? bound : bound.minus);
+  return typeof bound === 'string' ? (i) => numbers[i] : (i) => 0 - (numbers[i] as number);
+}
+
+function appliesOf({ applies }: LimitRule, looks: Looks): (i: number) => boolean | undefined {
+  if (applies === undefined) return () => true;
+  const positive = typeof applies === 'string';
+  const flags = looks.flag(positive ? applies : applies.not);
+  return (i) => {
+    const flag = flags[i] as number;
+    return flag !== flag ? undefined : (flag !== 0) === positive;
+  };
+}
+
+/** Judges a limit over the first `count` points of a block, into columns from `at` on. */
+export type JudgeBlock = (count: number, columns: LimitColumns, at: number) => void;
+
+/** A limit made ready to be judged over blocks. */
+export function judgeBlock(rule: LimitRule, looks: Looks): JudgeBlock {
+  const { near, graded, mustExist, lowIsPast } = rule;
+  const { numbers, missing } = looks.number(rule.result);
+  const lowAt = boundOf(rule.low, looks);
+  const highAt = boundOf(rule.high, looks);
+  const appliesAt = appliesOf(rule, looks);
+  return (count, { state, room, ratio }, at) => {
+    for (let i = 0; i < count; i++) {
+      const number = numbers[i] as number;
+      const value = number !== number && missing(i) ? undefined : number;
+      const verdict = judge({
+        value,
+        low: lowAt(i),
+        high: highAt(i),
+        near,
+        applies: appliesAt(i),
+        graded,
+        mustExist,
+        lowIsPast,
+      });
+      state[at + i] = CODE.get(verdict.state) ?? 0;
+      room[at + i] = verdict.room ?? Number.NaN;
+      ratio[at + i] = verdict.ratio ?? Number.NaN;
+    }
+  };
+}
+
+/** The least room over limits already judged. */
+export function leastOf(limits: readonly LimitColumns[], least: LeastColumns, from: number, to: number): void {
+  least.ratio.fill(Number.NaN, from, to);
+  least.limit.fill(-1, from, to);
+  least.unanswered.fill(0, from, to);
+  limits.forEach(({ state, ratio }, place) => {
+    for (let i = from; i < to; i++) {
+      const code = state[i] as number;
+      const told = ratio[i] as number;
+      const value = leastRatio({
+        state: STATES[code] ?? 'no answer',
+        ratio: told !== told ? undefined : told,
+        room: undefined,
+      });
+      if (code === NO_ANSWER) least.unanswered[i] = (least.unanswered[i] as number) + 1;
+      if (value === undefined || value >= (least.ratio[i] as number)) continue;
+      least.ratio[i] = value;
+      least.limit[i] = place;
+    }
+  });
+}
+
+const NO_ANSWER = STATES.indexOf('no answer');

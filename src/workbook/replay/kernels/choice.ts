@@ -1,0 +1,87 @@
+import type { Lane } from '../lanes.ts';
+import { type Fault, NOT_FINITE } from '../scalar.ts';
+import { type Fast, type Kernel, tell } from './kernel.ts';
+
+const notFinite = () => NOT_FINITE;
+
+function choose(out: Lane, args: readonly [Lane, Lane, Lane]): Kernel {
+  const r = out.numbers;
+  const [condition, then, otherwise] = args;
+  const c = condition.numbers;
+  const a = then.numbers;
+  const b = otherwise.numbers;
+  return (count) => {
+    for (let i = 0; i < count; i++) r[i] = (c[i] !== 0 ? a[i] : b[i]) as number;
+    out.clean = condition.clean && then.clean && otherwise.clean;
+    if (out.clean) return;
+    for (let i = 0; i < count; i++) {
+      const from = c[i] !== c[i] ? condition : c[i] !== 0 ? then : otherwise;
+      const value = from.numbers[i] as number;
+      r[i] = value;
+      if (value !== value) out.faults[i] = from.faults[i] as Fault;
+    }
+  };
+}
+
+function instead(out: Lane, [value, other]: readonly [Lane, Lane]): Kernel {
+  const r = out.numbers;
+  const a = value.numbers;
+  const b = other.numbers;
+  return (count) => {
+    if (value.clean) {
+      for (let i = 0; i < count; i++) r[i] = a[i] as number;
+      out.clean = true;
+      return;
+    }
+    for (let i = 0; i < count; i++) {
+      const taken = (a[i] === a[i] ? a[i] : b[i]) as number;
+      r[i] = taken;
+      if (taken !== taken) out.faults[i] = other.faults[i] as Fault;
+    }
+    out.clean = other.clean;
+  };
+}
+
+/** AND and OR: `stop` is the answer that one argument is enough for. */
+function gather(stop: 0 | 1, out: Lane, args: readonly Lane[]): Kernel {
+  const r = out.numbers;
+  return (count) => {
+    r.fill(1 - stop, 0, count);
+    let clean = true;
+    for (const arg of args) {
+      const a = arg.numbers;
+      if (!arg.clean) clean = false;
+      for (let i = 0; i < count; i++) if (Number(a[i] !== 0) === stop) r[i] = stop;
+    }
+    out.clean = clean;
+    if (clean) return;
+    for (const { numbers } of args) {
+      for (let i = 0; i < count; i++) if (numbers[i] !== numbers[i]) r[i] = Number.NaN;
+    }
+    tell(count, out, args, notFinite);
+  };
+}
+
+function not(out: Lane, [arg]: readonly [Lane]): Kernel {
+  const r = out.numbers;
+  const a = arg.numbers;
+  return (count) => {
+    for (let i = 0; i < count; i++) r[i] = a[i] === 0 ? 1 : 0;
+    out.clean = arg.clean;
+    if (arg.clean) return;
+    for (let i = 0; i < count; i++) if (a[i] !== a[i]) r[i] = Number.NaN;
+    tell(count, out, [arg], notFinite);
+  };
+}
+
+export const choiceKernels: Readonly<Record<string, Fast>> = {
+  IF: (out, [condition, then, otherwise]) =>
+    condition === undefined || then === undefined || otherwise === undefined
+      ? undefined
+      : choose(out, [condition, then, otherwise]),
+  IFERROR: (out, [value, other]) =>
+    value === undefined || other === undefined ? undefined : instead(out, [value, other]),
+  AND: (out, args) => gather(0, out, args),
+  OR: (out, args) => gather(1, out, args),
+  NOT: (out, [arg]) => (arg === undefined ? undefined : not(out, [arg])),
+};

@@ -1,0 +1,141 @@
+import { type Answer, NoAnswer } from '../../../calc/answer.ts';
+import { functionNamed } from '../../../calc/catalogue.ts';
+import { type Argument, finished, type LibraryFunction, refused } from '../../../calc/record.ts';
+import type { Lane } from '../lanes.ts';
+import type { Guard } from '../program.ts';
+import { type Fault, noAnswer } from '../scalar.ts';
+import { type Columns, INVOKE, type Run } from './invoke.ts';
+import type { Kernel } from './kernel.ts';
+
+const NOTHING = new Float64Array(0);
+
+/** Why a point has to be answered without running the function; undefined when it can be run. */
+type Sieve = (i: number) => Fault | undefined;
+
+interface Bounded {
+  readonly numbers: Float64Array;
+  readonly above: number;
+  readonly least: number;
+}
+
+const isBounded = ({ above, least }: Argument): boolean => above !== undefined || least !== undefined;
+
+/** A yes/no argument has no bounds, whatever its record says. */
+const boundedOf = (argument: Argument | undefined, { kind, numbers }: Lane): readonly Bounded[] =>
+  argument === undefined || kind === 'boolean' || !isBounded(argument)
+    ? []
+    : [
+        {
+          numbers,
+          above: argument.above ?? Number.NEGATIVE_INFINITY,
+          least: argument.least ?? Number.NEGATIVE_INFINITY,
+        },
+      ];
+
+/** Whether all points are within an argument's bounds. */
+function within({ numbers, above, least }: Bounded, count: number): boolean {
+  for (let i = 0; i < count; i++) {
+    const value = numbers[i] as number;
+    if (!(value > above && value >= least)) return false;
+  }
+  return true;
+}
+
+function sieveOf(it: LibraryFunction, args: readonly Lane[]): Sieve {
+  return (i) => {
+    for (const { numbers, faults } of args) if (numbers[i] !== numbers[i]) return faults[i];
+    const given = args.map(({ kind, numbers }) =>
+      kind === 'boolean' ? numbers[i] !== 0 : (numbers[i] as number),
+    );
+    const why = refused(it, given);
+    return why === undefined ? undefined : noAnswer(why.why);
+  };
+}
+
+/** Hands a yes/no first argument over as such; undefined for a count of arguments no function has. */
+function flagFirst(run: (...given: unknown[]) => Answer, count: number): Run | undefined {
+  switch (count) {
+    case 1:
+      return (a) => run(a !== 0);
+    case 2:
+      return (a, b) => run(a !== 0, b);
+    case 3:
+      return (a, b, c) => run(a !== 0, b, c);
+    case 4:
+      return (a, b, c, d) => run(a !== 0, b, c, d);
+    case 5:
+      return (a, b, c, d, e) => run(a !== 0, b, c, d, e);
+    default:
+      return undefined;
+  }
+}
+
+function runOf(it: LibraryFunction, args: readonly Lane[]): Run | undefined {
+  const flags = args.flatMap(({ kind }, i) => (kind === 'boolean' ? [i] : []));
+  if (flags.length === 0) return it.run as Run;
+  return flags.length === 1 && flags[0] === 0
+    ? flagFirst(it.run as (...given: unknown[]) => Answer, args.length)
+    : undefined;
+}
+
+/**
+ * A library function called with bare numbers, checked as `call` in calc/record.ts checks them. `guard` is the slot and
+ * the answer in it that says at which points the function is looked at. Undefined when the slots need the rule itself.
+ */
+export function libraryKernel(
+  id: string,
+  out: Lane,
+  args: readonly Lane[],
+  guard: { readonly lane: Lane; readonly when: Guard['when'] } | undefined,
+): Kernel | undefined {
+  const it = functionNamed(id);
+  const invoke = INVOKE[args.length];
+  if (it === undefined || invoke === undefined || args.some(({ any }) => any !== undefined)) return undefined;
+  const run = runOf(it, args);
+  if (run === undefined) return undefined;
+
+  const columns = Array.from({ length: INVOKE.length - 1 }, (_, i) => args[i]?.numbers ?? NOTHING);
+  const bounded = args.flatMap((arg, i) => boundedOf(it.arguments[i], arg));
+  const sieve = sieveOf(it, args);
+  const { numbers, faults } = out;
+  const everywhere = Int32Array.from(numbers, (_, i) => i);
+  const some = new Int32Array(numbers.length);
+  const asked = guard?.lane.numbers;
+  const when = guard?.when ?? true;
+
+  const fail = (i: number, why: Fault): void => {
+    numbers[i] = Number.NaN;
+    faults[i] = why;
+    out.clean = false;
+  };
+  const put = (i: number, answer: Answer): void => {
+    if (typeof answer === 'number' && answer - answer === 0) {
+      numbers[i] = it.flag ? Number(answer === 1) : answer + 0;
+      return;
+    }
+    const told = finished(it, answer);
+    fail(i, noAnswer(told instanceof NoAnswer ? told.why : ''));
+  };
+  /** Lists the points that are to be run, and answers those that cannot be. */
+  const sift = (count: number, plain: boolean): number => {
+    let left = 0;
+    for (let i = 0; i < count; i++) {
+      const condition = asked?.[i];
+      if (condition !== undefined && (condition !== condition || (condition !== 0) !== when)) {
+        numbers[i] = 0;
+        continue;
+      }
+      const why = plain ? undefined : sieve(i);
+      if (why === undefined) some[left++] = i;
+      else fail(i, why);
+    }
+    return left;
+  };
+
+  return (count) => {
+    out.clean = true;
+    const plain = args.every((arg) => arg.clean) && bounded.every((it) => within(it, count));
+    if (plain && asked === undefined) invoke(run, columns as unknown as Columns, everywhere, count, put);
+    else invoke(run, columns as unknown as Columns, some, sift(count, plain), put);
+  };
+}

@@ -1,0 +1,216 @@
+import type { Value } from '../../plan/plan.ts';
+import type { Answer } from '../engine.ts';
+import { EMPTY_SENTENCE, errorSentence } from '../error-sentence.ts';
+import { type Judgement, judgeRules } from '../judged.ts';
+import { judgedNumber, type LimitRule } from '../limit-rule.ts';
+import { exportColumn, exported } from './exported.ts';
+import {
+  type JudgeBlock,
+  judgeBlock,
+  type LeastColumns,
+  type LimitColumns,
+  type Looked,
+  leastOf,
+} from './judge-lanes.ts';
+import { type Lane, read } from './lanes.ts';
+import { type Linked, link } from './link.ts';
+import type { Input, Program } from './program.ts';
+import { isFault, type Scalar } from './scalar.ts';
+
+/** An input's value at every point: numbers, yes/no as such or as 1 and 0, words. */
+export type Column = ArrayLike<number> | ArrayLike<boolean> | ArrayLike<string>;
+
+/** What many points give. Numbers are as the engine hands them out, yes/no as 1 and 0; NaN where there is no answer. */
+export interface Batch {
+  readonly count: number;
+  /** One column for each result asked for, in order. */
+  readonly results: readonly Float64Array[];
+  /** One set of columns for each limit, in order. */
+  readonly limits: readonly LimitColumns[];
+  readonly least: LeastColumns;
+}
+
+export interface Asked {
+  readonly results: readonly string[];
+  readonly limits: readonly LimitRule[];
+}
+
+const TYPE = { number: 'a number', boolean: 'yes or no', text: 'a word' } as const;
+
+/** Puts an input's values into the block. Throws a sentence for one that the input cannot hold. */
+function putIn({ name, kind }: Input, lane: Lane, column: Column, from: number, count: number): void {
+  const { numbers, any } = lane;
+  for (let i = 0; i < count; i++) {
+    const value = column[from + i];
+    if (kind === 'number' && typeof value === 'number' && value - value === 0) numbers[i] = value + 0;
+    else if (kind === 'boolean' && (value === 1 || value === 0)) numbers[i] = value;
+    else if (kind === 'boolean' && typeof value === 'boolean') numbers[i] = Number(value);
+    else if (kind === 'text' && typeof value === 'string' && any !== undefined) any[i] = value;
+    else throw new RangeError(`${name} takes ${TYPE[kind]} at every point; ${String(value)} was given.`);
+  }
+}
+
+/** A value as the engine hands it out. */
+function answerOf(value: Scalar): Answer {
+  if (value === null) return { value: null, why: EMPTY_SENTENCE };
+  if (isFault(value)) return { value: null, why: errorSentence(value.fault, value.message) };
+  return { value: typeof value === 'number' ? exported(value) : value };
+}
+
+/** A slot's numbers as the engine hands them out, brought up to date for each block. */
+class ExportedLane implements Looked {
+  readonly numbers: Float64Array;
+  readonly #lane: Lane;
+
+  constructor(lane: Lane, size: number) {
+    this.#lane = lane;
+    this.numbers = new Float64Array(size);
+  }
+
+  missing = (i: number): boolean => judgedNumber(answerOf(read(this.#lane, i)).value) === undefined;
+
+  update(count: number): void {
+    const lane = this.#lane;
+    if (lane.any === undefined) exportColumn(lane.numbers, this.numbers, count);
+    else {
+      for (let i = 0; i < count; i++) {
+        this.numbers[i] = judgedNumber(answerOf(read(lane, i)).value) ?? Number.NaN;
+      }
+    }
+  }
+}
+
+/** A slot that says whether a limit applies, brought up to date for each block. */
+class FlagLane {
+  readonly flags: Float64Array;
+  readonly #lane: Lane;
+
+  constructor(lane: Lane, size: number) {
+    this.#lane = lane;
+    this.flags = new Float64Array(size);
+  }
+
+  update(count: number): void {
+    const lane = this.#lane;
+    if (lane.kind === 'boolean') this.flags.set(lane.numbers.subarray(0, count));
+    else {
+      for (let i = 0; i < count; i++) {
+        const value = read(lane, i);
+        this.flags[i] = typeof value === 'boolean' ? Number(value) : Number.NaN;
+      }
+    }
+  }
+}
+
+const limitColumns = (count: number): LimitColumns => ({
+  state: new Uint8Array(count),
+  room: new Float64Array(count),
+  ratio: new Float64Array(count),
+});
+
+/** Columns for so many points, to be filled again and again. */
+export const batchOf = ({ results, limits }: Asked, count: number): Batch => ({
+  count,
+  results: results.map(() => new Float64Array(count)),
+  limits: limits.map(() => limitColumns(count)),
+  least: {
+    ratio: new Float64Array(count),
+    limit: new Int16Array(count),
+    unanswered: new Int16Array(count),
+  },
+});
+
+/** A program at work: points in, results and limits out, as the formula engine would give them. */
+export class Replay {
+  readonly program: Program;
+  readonly asked: Asked;
+  readonly #linked: Linked;
+  readonly #slots: ReadonlyMap<string, number>;
+  readonly #exported = new Map<number, ExportedLane>();
+  readonly #flags = new Map<number, FlagLane>();
+  readonly #results: readonly ExportedLane[];
+  readonly #judges: readonly JudgeBlock[];
+
+  /** `program` must have been planned for everything asked. `byRule` is for tests: see `link`. */
+  constructor(program: Program, asked: Asked, size?: number, byRule?: boolean) {
+    this.program = program;
+    this.asked = asked;
+    this.#linked = link(program, size, byRule);
+    this.#slots = new Map(program.wanted);
+    this.#results = asked.results.map((name) => this.#number(name));
+    this.#judges = asked.limits.map((rule) =>
+      judgeBlock(rule, { number: (name) => this.#number(name), flag: (name) => this.#flag(name) }),
+    );
+  }
+
+  /** Evaluates many points. `columns` hold the varied inputs in the program's order; `into` is filled if given. */
+  evaluateMany(columns: readonly Column[], count: number, into: Batch = batchOf(this.asked, count)): Batch {
+    const { size } = this.#linked;
+    for (let from = 0; from < count; from += size) {
+      const points = Math.min(size, count - from);
+      this.#runBlock(columns, from, points);
+      this.#results.forEach(({ numbers }, i) => {
+        const column = into.results[i] as Float64Array;
+        for (let k = 0; k < points; k++) column[from + k] = numbers[k] as number;
+      });
+      this.#judges.forEach((judge, i) => {
+        judge(points, into.limits[i] as LimitColumns, from);
+      });
+      leastOf(into.limits, into.least, from, from + points);
+    }
+    return into;
+  }
+
+  /** Evaluates one point; inputs not told keep what they hold now. Ask `answer` and `judgement` for what came of it. */
+  evaluate(values: ReadonlyMap<string, Value>): void {
+    const columns = this.program.inputs.map(({ name, present }) => [values.get(name) ?? present] as unknown as Column);
+    this.#runBlock(columns, 0, 1);
+  }
+
+  /** What a wanted name came to at a point of the last block, the first by default. */
+  answer(name: string, i = 0): Answer {
+    const slot = this.#slots.get(name);
+    if (slot === undefined) return { value: null, why: `There is no cell named ${name}.` };
+    return answerOf(read(this.#linked.lanes[slot] as Lane, i));
+  }
+
+  /** Every limit asked for, reasons included, at a point of the last block. */
+  judgement(i = 0): Judgement {
+    return judgeRules((name) => this.answer(name, i), this.asked.limits);
+  }
+
+  #runBlock(columns: readonly Column[], from: number, count: number): void {
+    const { inputs } = this.program;
+    inputs.forEach((input, i) => {
+      const column = columns[i];
+      if (column === undefined) throw new RangeError(`${input.name} is varied, but no values were given for it.`);
+      putIn(input, this.#linked.lanes[input.slot] as Lane, column, from, count);
+    });
+    this.#linked.run(count);
+    for (const lane of this.#exported.values()) lane.update(count);
+    for (const lane of this.#flags.values()) lane.update(count);
+  }
+
+  #laneOf(name: string): { slot: number; lane: Lane } {
+    const slot = this.#slots.get(name);
+    const lane = slot === undefined ? undefined : this.#linked.lanes[slot];
+    if (slot === undefined || lane === undefined) throw new RangeError(`${name} was not planned for.`);
+    return { slot, lane };
+  }
+
+  #number(name: string): ExportedLane {
+    const { slot, lane } = this.#laneOf(name);
+    const known = this.#exported.get(slot);
+    if (known !== undefined) return known;
+    const made = new ExportedLane(lane, this.#linked.size);
+    this.#exported.set(slot, made);
+    return made;
+  }
+
+  #flag(name: string): Float64Array {
+    const { slot, lane } = this.#laneOf(name);
+    const known = this.#flags.get(slot) ?? new FlagLane(lane, this.#linked.size);
+    this.#flags.set(slot, known);
+    return known.flags;
+  }
+}

@@ -39,6 +39,9 @@ const RESULTS: Partial<Record<Place, Page>> = { checks: 'Checks', loads: 'Loads'
 /** Places whose tables or steps need the room of two columns; the limits then stand in the strip alone. */
 const BROAD: ReadonlySet<Place> = new Set(['workbook', 'scenarios', 'plan', 'own-boat', 'reference']);
 
+/** Places that show what three columns show beside any other. */
+const ALONE: ReadonlySet<Place> = new Set(['board', 'drawing', 'sweep']);
+
 const remedies = (limit: string) => <Remedies limit={limit} />;
 const mend = (limit: string) => <RemedySentence limit={limit} />;
 const pictureOf = (cell: InputCell) => <ReadingPicture name={cell.name} />;
@@ -56,8 +59,10 @@ interface Props {
 
 /** The page: its names, the drawing, what is being worked on, the limits, the chart, the title block. */
 export function App({ kept }: Props) {
-  const place = usePlace();
   const shape = useShape();
+  // With the limits always in sight, the places that show them alone are the form's.
+  const goal = usePlace();
+  const place = shape === 'three' && ALONE.has(goal) ? 'mount' : goal;
   const [deckLight, setDeckLight] = useDeckLight();
   const asked = useAskedCell();
   // Another page starts at its top.
@@ -72,7 +77,7 @@ export function App({ kept }: Props) {
   const isBroad = BROAD.has(place);
   const withDrawing =
     shape === 'three' || (shape === 'two' && !isWorkbook) || (shape === 'low' && place !== 'drawing');
-  const withBoard = inColumns && !isBroad && !(shape === 'two' && isWorkbook);
+  const withBoard = inColumns && !isBroad && place !== 'board' && !(shape === 'two' && isWorkbook);
   return (
     <div className="page" data-shape={shape} data-place={place} data-broad={isBroad ? '' : undefined}>
       <Skip />

@@ -1,4 +1,5 @@
 import type { Place } from './route.ts';
+import { hasGrid } from './slots.tsx';
 
 const PAGES: readonly (readonly [Place, string])[] = [
   ['boat', 'Boat'],
@@ -11,7 +12,8 @@ const PAGES: readonly (readonly [Place, string])[] = [
 ];
 
 const DOORS: readonly (readonly [Place, string])[] = [
-  ['workbook', 'Workbook'],
+  ['own-boat', 'Plan my own boat'],
+  ...(hasGrid ? ([['workbook', 'Workbook']] as const) : []),
   ['scenarios', 'Scenarios'],
   ['plan', 'Plan'],
 ];

@@ -1,15 +1,22 @@
 import { lazy } from 'react';
+import type { InputCell } from '../plan/template.ts';
 import type { Kept } from './kept.ts';
 import { Slot } from './slot.tsx';
 
 // Parts that load when they are first shown, so that the form paints before them.
 
-const LazySide = lazy(async () => ({ default: (await import('../views/drawing/side-drawing.tsx')).SideDrawing }));
+const LazySide = lazy(async () => ({
+  default: (await import('../views/drawing/side-drawing.tsx')).SideDrawing,
+}));
 const LazyReading = lazy(async () => ({
   default: (await import('../views/drawing/reading-picture.tsx')).ReadingPicture,
 }));
-const LazySweep = lazy(async () => ({ default: (await import('../views/charts/sweep-panel.tsx')).SweepPanel }));
-const LazyRemedies = lazy(async () => ({ default: (await import('../views/remedies/remedies.tsx')).Remedies }));
+const LazySweep = lazy(async () => ({
+  default: (await import('../views/charts/sweep-panel.tsx')).SweepPanel,
+}));
+const LazyRemedies = lazy(async () => ({
+  default: (await import('../views/remedies/remedies.tsx')).Remedies,
+}));
 const LazySentence = lazy(async () => ({
   default: (await import('../views/remedies/remedies.tsx')).RemedySentence,
 }));
@@ -18,6 +25,13 @@ const LazyScenarios = lazy(async () => ({
 }));
 const LazyPlan = lazy(async () => ({ default: (await import('./plan-door.tsx')).PlanDoor }));
 const LazyLost = lazy(async () => ({ default: (await import('./plan-door.tsx')).LostDoor }));
+const LazyOwnBoat = lazy(async () => ({ default: (await import('../views/own-boat/own-boat.tsx')).OwnBoat }));
+const LazyOwnCells = lazy(async () => ({
+  default: (await import('../views/own-cells/own-cells.tsx')).OwnCells,
+}));
+const LazyReference = lazy(async () => ({
+  default: (await import('../views/reference/reference.tsx')).Reference,
+}));
 // A build for yards leaves the grid out, because its free key is for personal use only.
 const LazyGrid = __WITH_GRID__
   ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
@@ -66,11 +80,25 @@ export const GridView = () =>
     </Slot>
   );
 
-interface Missing {
-  readonly onDone?: () => void;
-}
+const pictureOf = (cell: InputCell) => <ReadingPicture name={cell.name} />;
 
-const missing = (name: string) => (_: Missing) => <p className="page-stub type-small base-soft">{name}</p>;
+export const OwnBoat = ({ onDone }: { readonly onDone: () => void }) => (
+  <Slot name="steps">
+    <LazyOwnBoat picture={pictureOf} onDone={onDone} />
+  </Slot>
+);
+
+export const OwnCells = () => (
+  <Slot name="page Own cells">
+    <LazyOwnCells />
+  </Slot>
+);
+
+export const Reference = () => (
+  <Slot name="list of names">
+    <LazyReference />
+  </Slot>
+);
 
 export const ScenarioPanel = () => (
   <Slot name="comparison">
@@ -89,7 +117,3 @@ export const LostDoor = ({ kept }: { readonly kept: Kept }) => (
     <LazyLost kept={kept} />
   </Slot>
 );
-
-export const OwnBoat = missing('own boat');
-export const OwnCells = missing('own cells');
-export const Reference = missing('reference');

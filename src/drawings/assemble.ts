@@ -7,7 +7,7 @@ import type { Label, Outline, Role } from './scene.ts';
 import { shaftOf } from './shaft.ts';
 import { boxOfShapes } from './shapes.ts';
 import { number, type Values } from './values.ts';
-import { captionOf } from './words.ts';
+import { captionOf, partTitle } from './words.ts';
 
 export const groundOf = (values: Values, profile?: MeasuredProfile): Ground => ({
   face: faceOf(values, profile),
@@ -29,7 +29,7 @@ const bare = (shapes: readonly Outline[], role: Role): Outline[] =>
 const REASON_WIDTH = 26;
 
 /** Breaks a sentence into short lines at its blanks. */
-export function wrapped(text: string, width = REASON_WIDTH): string[] {
+function wrapped(text: string, width = REASON_WIDTH): string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);
@@ -47,7 +47,7 @@ function reasonLabel(part: Part, shapes: readonly Outline[], lack: string, optio
     {
       kind: 'label',
       role: 'reason',
-      lines: wrapped(`${captionOf(part.name)}: ${reason}`),
+      lines: wrapped(`${partTitle(part.name)}: ${reason}`),
       at: point(box.x1, (box.y0 + box.y1) / 2),
       part: part.name,
     },

@@ -1,4 +1,3 @@
-import { tan } from '../calc/angle.ts';
 import { faceX } from '../calc/transom/face-x.ts';
 import { profileSlope } from '../calc/transom/profile.ts';
 import type { Point } from './point.ts';
@@ -52,7 +51,3 @@ export function faceOf(values: Values, profile: MeasuredProfile = []): Face | nu
     },
   };
 }
-
-/** Slope of the face as dx/dz at height z. */
-export const slopeAt = (face: Face, z: number): number =>
-  face.profile.length < 2 ? tan(face.rake) : profileSlope(z, face.rake, face.profile);

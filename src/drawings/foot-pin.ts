@@ -1,19 +1,16 @@
-import { camber } from '../calc/transom/face-x.ts';
-import { unit, type Vector } from '../calc/vector.ts';
-import { type Face, slopeAt } from './face.ts';
+import { faceNormal as normalOf, footPin as pinOf } from '../calc/struts/foot-pin.ts';
+import type { Vector } from '../calc/vector.ts';
+import type { Face } from './face.ts';
+
+const onFace = ({ radius }: Face, y: number): boolean => radius === 0 || Math.abs(y) < radius;
 
 /** Outward normal of the face at (y, z), length 1; null past the camber's end. */
-export function faceNormal(face: Face, y: number, z: number): Vector | null {
-  const { radius } = face;
-  if (radius !== 0 && Math.abs(y) >= radius) return null;
-  const sideways = radius === 0 ? 0 : y / (radius - camber(y, radius));
-  return unit({ x: 1, y: sideways, z: -slopeAt(face, z) });
-}
+export const faceNormal = (face: Face, y: number, z: number): Vector | null =>
+  onFace(face, y) ? normalOf(y, z, face.rake, face.radius, face.profile) : null;
 
-/** A foot's hinge pin: `standoff` off the face along its normal at (y, z); null where there is no face. */
+/** A foot's hinge pin, `standoff` mm off the face; null where there is no face. */
 export function footPin(face: Face, y: number, z: number, standoff: number): Vector | null {
-  const x = face.x(z, y);
-  const normal = faceNormal(face, y, z);
-  if (x === null || normal === null) return null;
-  return { x: x + normal.x * standoff, y: y + normal.y * standoff, z: z + normal.z * standoff };
+  if (!onFace(face, y)) return null;
+  const pin = pinOf(y, z, standoff, face.rake, face.radius, face.profile);
+  return 'x' in pin ? pin : null;
 }

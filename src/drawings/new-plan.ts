@@ -16,8 +16,12 @@ export interface MeasuringPoint {
 
 const empty: Values = { number: () => null, flag: () => null };
 
-/** The parts that give the outline of a mount; bolts and axes only fill it. */
-const outlined = new Set(sideParts.filter((part) => part.name !== 'bolt_diameter').map((part) => part.name));
+/** The parts that give the outline of a mount; bolts and shims only fill it. */
+const outlined = new Set(
+  sideParts
+    .filter((part) => part.name !== 'bolt_diameter' && part.name !== 'shim_count')
+    .map((part) => part.name),
+);
 
 const dashed = (shape: Outline): Outline[] =>
   shape.kind === 'hatch' || shape.role === 'axis' || shape.role === 'hidden' || shape.role === 'break'

@@ -27,6 +27,25 @@ const captions: Readonly<Record<string, string>> = {
   shaft_offset: 'Shaft',
 };
 
+const parts: Readonly<Record<string, string>> = {
+  vane_rudder_span: 'Auxiliary rudder',
+  rudder_overhang: "The boat's own rudder",
+  transom_rake: 'Transom',
+  drive_overlap: 'Drive unit',
+  shaft_foot_height: 'Shaft',
+  shim_count: 'Shims',
+  wedge_edge: 'Wedge',
+  bolt_diameter: 'Bolts',
+  upper_bracket_height: 'Upper bracket',
+  lower_bracket_height: 'Lower bracket',
+  port_foot_height: 'Port strut',
+  starboard_foot_height: 'Starboard strut',
+  single_foot_height: 'Strut',
+};
+
+/** The lettered name of a drawn part. */
+export const partTitle = (part: string): string => parts[part] ?? captionOf(part);
+
 /** The lettered name of a result or choice; a name without one of its own is spelled out. */
 export function captionOf(name: string): string {
   const known = captions[name];

@@ -210,7 +210,11 @@ export class Session {
   }
 
   #apply(label: string, after: Plan, gesture?: string): void {
-    if (after === this.#plan) return;
+    if (after === this.#plan) {
+      // Nothing changed but, it may be, a draft that was dropped.
+      this.#tell();
+      return;
+    }
     this.#journal = withStep(this.#journal, { label, before: this.#plan, after, gesture });
     this.#show(after);
   }

@@ -1,84 +1,190 @@
 import type { Plan } from '../plan/plan.ts';
-import type { Evaluator, LimitSample, Sample } from '../studies/evaluator.ts';
+import type { Evaluator } from '../studies/evaluator.ts';
 import type { Progress, Study } from '../studies/study.ts';
-import { readOverrides } from '../workbook/overrides.ts';
 import type { Workbook } from '../workbook/workbook.ts';
+import { evaluatorOver } from './study-evaluator.ts';
 
 /** Longest a study may hold the page at a time, ms. */
 const SLICE = 8;
 
-export interface Watch<T> {
-  readonly onProgress?: (progress: Progress) => void;
-  readonly onDone: (value: T) => void;
-  /** The study could not be made, in one sentence. */
-  readonly onFailed: (why: string) => void;
+/** Makes a study; it asks for an evaluator of each scenario it looks at. */
+export type Make<T> = (evaluatorOf: (scenario: string | null) => Evaluator) => Study<T>;
+
+export interface StudyQuestion<T> {
+  /** The same key asks the same question; a plan's answer to it is kept. */
+  readonly key: string;
+  readonly make: Make<T>;
+  /** Goes before studies that can wait. */
+  readonly urgent?: boolean;
 }
 
-const NOTHING: Sample = { value: () => null, limits: [] };
+export type Report<T> =
+  | { readonly state: 'waiting' }
+  | { readonly state: 'working'; readonly progress: Progress }
+  | { readonly state: 'answered'; readonly value: T }
+  | { readonly state: 'failed'; readonly why: string };
 
-/** An evaluator over a workbook of its own, for a plan in its active scenario. */
-export function evaluatorFor(workbook: Workbook, plan: Plan): Evaluator {
-  return {
-    evaluate(overrides) {
-      const read = readOverrides(overrides, plan, plan.active);
-      if (!read.ok) return { ...NOTHING, refused: read.why };
-      workbook.show(plan, plan.active, read.contents);
-      const limits = workbook.judgement().limits.map(
-        (it): LimitSample => ({
-          name: it.name,
-          state: it.verdict.state,
-          room: it.verdict.room ?? null,
-          ratio: it.verdict.ratio ?? null,
-          value: it.value ?? null,
-          low: it.low ?? null,
-          high: it.high ?? null,
-        }),
-      );
-      return {
-        limits,
-        value(name) {
-          const { value } = workbook.answer(name);
-          return typeof value === 'boolean' ? Number(value) : typeof value === 'number' ? value : null;
-        },
-      };
-    },
-  };
+/** A question put to one plan. It is worked on while anybody listens; its answer stays. */
+export interface Asked<T> {
+  readonly report: () => Report<T>;
+  readonly subscribe: (listener: () => void) => () => void;
 }
 
-/** Runs a study a slice at a time, so that the page stays quick; gives back how to stop it. */
-export function runSliced<T>(make: () => Study<T>, watch: Watch<T>): () => void {
-  let stopped = false;
-  let study: Study<T> | undefined;
+/** When the desk may go on: the first slice of a question after the page has painted, the next ones at once. */
+export interface Pace {
+  readonly now: () => number;
+  readonly soon: (run: () => void) => void;
+  readonly afterPaint: (run: () => void) => void;
+}
+
+const WAITING: Report<never> = { state: 'waiting' };
+
+/** A hidden page paints nothing, so that the wait for it has an end, ms. */
+const NO_PAINT = 100;
+
+/** The browser's own pace. Messages are not held up as timers are, and let the page handle input in between. */
+export function browserPace(): Pace {
   const channel = new MessageChannel();
-  const slice = (): void => {
-    if (stopped) return;
-    const end = performance.now() + SLICE;
-    try {
-      study ??= make();
-      for (;;) {
-        const step = study.next();
-        if (step.done === true) {
-          stop();
-          watch.onDone(step.value);
-          return;
-        }
-        if (performance.now() >= end) {
-          watch.onProgress?.(step.value);
-          break;
-        }
-      }
-    } catch (error) {
-      stop();
-      watch.onFailed(error instanceof Error ? error.message : String(error));
-      return;
-    }
+  const waiting: (() => void)[] = [];
+  channel.port1.onmessage = () => waiting.shift()?.();
+  const soon = (run: () => void): void => {
+    waiting.push(run);
     channel.port2.postMessage(undefined);
   };
-  const stop = (): void => {
-    stopped = true;
-    channel.port1.close();
+  const afterPaint = (run: () => void): void => {
+    let isDone = false;
+    const once = (): void => {
+      if (isDone) return;
+      isDone = true;
+      clearTimeout(timer);
+      soon(run);
+    };
+    const timer = setTimeout(once, NO_PAINT);
+    requestAnimationFrame(once);
   };
-  channel.port1.onmessage = slice;
-  channel.port2.postMessage(undefined);
-  return stop;
+  return { now: () => performance.now(), soon, afterPaint };
+}
+
+const sentence = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+class Job<T> {
+  readonly urgent: boolean;
+  readonly #make: () => Study<T>;
+  readonly #enqueue: (job: Job<T>) => void;
+  readonly #listeners = new Set<() => void>();
+  #study: Study<T> | undefined;
+  #report: Report<T> = WAITING;
+
+  constructor(urgent: boolean, make: () => Study<T>, enqueue: (job: Job<T>) => void) {
+    this.urgent = urgent;
+    this.#make = make;
+    this.#enqueue = enqueue;
+  }
+
+  readonly report = (): Report<T> => this.#report;
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    if (!this.isFinished && this.#listeners.size === 1) this.#enqueue(this);
+    return () => {
+      this.#listeners.delete(listener);
+    };
+  };
+
+  get isFinished(): boolean {
+    return this.#report.state === 'answered' || this.#report.state === 'failed';
+  }
+
+  get isWanted(): boolean {
+    return this.#listeners.size > 0;
+  }
+
+  /** Forgets what it has come to; asked again it starts anew. */
+  drop(): void {
+    this.#study = undefined;
+    this.#report = WAITING;
+  }
+
+  /** Works until the clock passes `end` or the study does; tells whoever listens how far it came. */
+  work(now: () => number, end: number): void {
+    try {
+      this.#study ??= this.#make();
+      for (;;) {
+        const step = this.#study.next();
+        if (step.done === true) {
+          this.#tell({ state: 'answered', value: step.value });
+          return;
+        }
+        if (now() < end) continue;
+        this.#tell({ state: 'working', progress: step.value });
+        return;
+      }
+    } catch (error) {
+      this.#tell({ state: 'failed', why: sentence(error) });
+    }
+  }
+
+  #tell(report: Report<T>): void {
+    this.#report = report;
+    for (const listener of [...this.#listeners]) listener();
+  }
+}
+
+/**
+ * Where a session's studies are worked out: a workbook of their own, one study at a time, a slice at a time, so that
+ * the page stays quick. A study that nobody listens to any more is dropped. What comes in and goes out is plain data
+ * but for `make`; a worker can stand behind the same face.
+ */
+export class StudyDesk {
+  readonly #openWorkbook: () => Workbook;
+  readonly #pace: Pace;
+  readonly #asked = new WeakMap<Plan, Map<string, unknown>>();
+  #workbook: Workbook | undefined;
+  #queue: Job<unknown>[] = [];
+  #isRunning = false;
+
+  /** `openWorkbook` gives a workbook that nothing else uses; it is called when the first study starts. */
+  constructor(openWorkbook: () => Workbook, pace: Pace = browserPace()) {
+    this.#openWorkbook = openWorkbook;
+    this.#pace = pace;
+  }
+
+  /** Puts a question to a plan; the same object for the same key as long as the plan is the same. */
+  ask<T>(plan: Plan, { key, make, urgent = false }: StudyQuestion<T>): Asked<T> {
+    const ofPlan = this.#asked.get(plan) ?? new Map<string, unknown>();
+    this.#asked.set(plan, ofPlan);
+    const known = ofPlan.get(key) as Asked<T> | undefined;
+    if (known !== undefined) return known;
+    const job = new Job<T>(
+      urgent,
+      () => make((scenario) => evaluatorOver(this.#book(), plan, scenario)),
+      (it) => this.#enqueue(it as Job<unknown>),
+    );
+    ofPlan.set(key, job);
+    return job;
+  }
+
+  #book(): Workbook {
+    this.#workbook ??= this.#openWorkbook();
+    return this.#workbook;
+  }
+
+  #enqueue(job: Job<unknown>): void {
+    if (!this.#queue.includes(job)) this.#queue.push(job);
+    if (this.#isRunning) return;
+    this.#isRunning = true;
+    this.#pace.afterPaint(this.#slice);
+  }
+
+  readonly #slice = (): void => {
+    for (const job of this.#queue) if (!job.isWanted && !job.isFinished) job.drop();
+    this.#queue = this.#queue.filter((it) => it.isWanted && !it.isFinished);
+    const job = this.#queue.find((it) => it.urgent) ?? this.#queue[0];
+    if (job === undefined) {
+      this.#isRunning = false;
+      return;
+    }
+    job.work(this.#pace.now, this.#pace.now() + SLICE);
+    this.#pace.soon(this.#slice);
+  };
 }

@@ -1,170 +1,134 @@
-import type { Evaluator, LimitSample, Sample } from './evaluator.ts';
-import { standingOf } from './standing.ts';
+import { type Choice, candidates } from './candidates.ts';
+import type { Evaluator, LimitSample } from './evaluator.ts';
+import { compareHarm, compareTurned, mended, type Worsened, worsened } from './harm.ts';
+import { nearest } from './nearest.ts';
 import type { Progress, Study } from './study.ts';
-
-/** A choice that may be moved. */
-export interface Movable {
-  readonly name: string;
-  readonly present: number;
-  readonly low: number;
-  readonly high: number;
-  readonly whole: boolean;
-  /** Values stand on multiples of this; 1 for a whole number. */
-  readonly step: number;
-}
 
 export interface RemedyAsk {
   readonly limit: string;
-  readonly choices: readonly Movable[];
+  /** Choices that the limit follows from and that are free to be changed. */
+  readonly choices: readonly Choice[];
+  /** Bounds that the owner accepts; they are moved only when no choice helps. */
+  readonly accepted: readonly Choice[];
 }
 
-/** A limit before and after. */
-export interface Moved {
-  readonly before: LimitSample;
-  readonly after: LimitSample;
+/** One value tried. */
+export interface Trial {
+  readonly value: number;
+  /** The limit as it then stands. */
+  readonly limit: LimitSample;
+  readonly worse: readonly Worsened[];
+  /** Other limits that fail now and would hold. */
+  readonly mends: readonly string[];
 }
 
-/** The value of one choice, nearest to the present one, that mends a limit, and what it does to the others. */
+/** One choice that mends the limit by itself. */
 export interface Remedy {
   readonly choice: string;
-  readonly value: number;
-  readonly mended: Moved;
-  /** Limits that stand worse than before, the worst first. */
-  readonly worse: readonly Moved[];
-  /** The limit that loses the largest share of its room without standing worse. */
-  readonly costliest: Moved | undefined;
+  readonly present: number;
+  /** The nearest value at which the limit is better: not past, or no longer near. */
+  readonly first: Trial;
+  /** The nearest value at which it is inside, when that is another one. */
+  readonly inside: Trial | undefined;
 }
 
-/** Values looked at in each direction before the step grid is searched between two of them. */
-const COARSE = 24;
-
-const RANK: Readonly<Record<LimitSample['state'], number>> = {
-  'does not apply': 0,
-  inside: 0,
-  near: 1,
-  past: 2,
-  'no answer': 3,
-};
-
-const named = (sample: { readonly limits: readonly LimitSample[] }, name: string): LimitSample | undefined =>
-  sample.limits.find((it) => it.name === name);
-
-/** Grid values from the present one towards an end, thinned to about COARSE, the end among them. */
-function stopsTowards({ present, step }: Movable, end: number): number[] {
-  const direction = Math.sign(end - present);
-  if (direction === 0) return [];
-  const first = direction > 0 ? Math.floor(present / step + 1e-9) + 1 : Math.ceil(present / step - 1e-9) - 1;
-  const last = direction > 0 ? Math.floor(end / step + 1e-9) : Math.ceil(end / step - 1e-9);
-  const count = (last - first) * direction + 1;
-  if (count <= 0) return [];
-  const stride = Math.max(1, Math.ceil(count / COARSE));
-  const stops: number[] = [];
-  for (let i = 0; i < count; i += stride) stops.push((first + i * direction) * step);
-  if (stops.at(-1) !== last * step) stops.push(last * step);
-  return stops.map((it) => Number(it.toPrecision(12)));
+export interface Remedies {
+  /** The limit as it stands now. */
+  readonly limit: LimitSample;
+  /** Least harm first. */
+  readonly remedies: readonly Remedy[];
+  /** Whether only moving what the owner accepts helps. */
+  readonly accepting: boolean;
 }
 
-function movedBy(
-  before: readonly LimitSample[],
-  after: readonly LimitSample[],
-  limit: string,
-): Pick<Remedy, 'worse' | 'costliest'> {
-  const worse: Moved[] = [];
-  let costliest: Moved | undefined;
-  let cost = 0.02;
-  for (const [i, was] of before.entries()) {
-    const now = after[i];
-    if (now === undefined || was.name === limit) continue;
-    if (RANK[now.state] > RANK[was.state]) worse.push({ before: was, after: now });
-    else if (was.ratio !== null && now.ratio !== null && was.ratio - now.ratio > cost) {
-      cost = was.ratio - now.ratio;
-      costliest = { before: was, after: now };
-    }
-  }
-  worse.sort(
-    (a, b) => RANK[b.after.state] - RANK[a.after.state] || (a.after.ratio ?? -1) - (b.after.ratio ?? -1),
-  );
-  return { worse, costliest };
-}
-
-/** How many limits end up past or without an answer that did not stand so before. */
-const newlyFailing = ({ worse }: Remedy): number =>
-  worse.filter((it) => RANK[it.after.state] >= RANK.past).length;
-
-const harm = ({ worse, costliest }: Remedy): number =>
-  worse.reduce((sum, it) => sum + 10 ** RANK[it.after.state], 0) +
-  (costliest === undefined ? 0 : (costliest.before.ratio ?? 0) - (costliest.after.ratio ?? 0));
+const isInside = ({ state }: LimitSample): boolean => state === 'inside' || state === 'does not apply';
 
 /**
- * What would mend a limit that is past or near: for every choice the nearest value on its step grid, inside its usual
- * range, at which a past limit holds or a near one is inside; those that push no other limit past first. Yields after every evaluation.
+ * What would mend a limit that is past or near, one choice at a time: for each the nearest value on its step grid,
+ * inside its usual range, that does, and what that value makes worse elsewhere. First come the choices that make the
+ * fewest other limits turn, among those the ones that count things, then the ones that take least room. Throws when
+ * there is no such limit.
  */
-export function* remedies(evaluator: Evaluator, ask: RemedyAsk): Study<readonly Remedy[]> {
-  let done = 0;
-  const of = 1 + ask.choices.length * (COARSE + 8);
-  function* look(choice: string | undefined, value: number): Generator<Progress, Sample, void> {
-    const sample = evaluator.evaluate(choice === undefined ? new Map() : new Map([[choice, value]]));
-    done++;
-    yield { done, of: Math.max(of, done) };
-    return { ...sample, limits: [...sample.limits], value: () => null };
-  }
-
-  const now = yield* look(undefined, 0);
-  const limit = named(now, ask.limit);
-  if (limit === undefined) return [];
-  const wanted = (sample: Sample): boolean => {
-    const it = named(sample, ask.limit);
-    if (it === undefined || sample.refused !== undefined) return false;
-    return limit.state === 'near' ? it.state === 'inside' : standingOf(it) === 'holds';
+export function* remedies(evaluator: Evaluator, ask: RemedyAsk): Study<Remedies> {
+  const start = evaluator.evaluate(new Map()).limits;
+  const index = start.findIndex((it) => it.name === ask.limit);
+  const there = (limits: readonly LimitSample[]): LimitSample => {
+    const found = limits[index];
+    if (found === undefined) throw new Error(`There is no limit named ${ask.limit}.`);
+    return found;
   };
+  const limit = there(start);
+  const isBetter = (now: LimitSample): boolean =>
+    isInside(now) || (limit.state === 'past' && now.state === 'near');
+  const choices = ask.choices.length;
+  let [done, tried] = [1, 0];
 
-  const found: Remedy[] = [];
-  for (const choice of ask.choices) {
-    const best: { value: number; sample: Sample }[] = [];
-    for (const end of [choice.low, choice.high]) {
-      let before = choice.present;
-      for (const stop of stopsTowards(choice, end)) {
-        let sample = yield* look(choice.name, stop);
-        if (!wanted(sample)) {
-          before = stop;
-          continue;
-        }
-        let good = stop;
-        // Between the last failing stop and this one, the nearest grid value is found by halving.
-        for (
-          let steps = Math.round(Math.abs(good - before) / choice.step);
-          steps > 1;
-          steps = Math.round(Math.abs(good - before) / choice.step)
-        ) {
-          const middle = Number(
-            (Math.round((before + good) / 2 / choice.step) * choice.step).toPrecision(12),
-          );
-          if (middle === before || middle === good) break;
-          const there = yield* look(choice.name, middle);
-          if (wanted(there)) {
-            good = middle;
-            sample = there;
-          } else before = middle;
-        }
-        best.push({ value: good, sample });
-        break;
-      }
+  function* search(choice: Choice): Generator<Progress, Remedy | undefined, void> {
+    const seen = new Map<number, readonly LimitSample[]>();
+    function* look(value: number): Generator<Progress, readonly LimitSample[], void> {
+      const known = seen.get(value);
+      if (known !== undefined) return known;
+      const { limits } = evaluator.evaluate(new Map([[choice.name, value]]));
+      seen.set(value, limits);
+      done++;
+      // What is left is guessed from what the choices so far have taken.
+      yield { done, of: Math.max(done, Math.round((done * choices) / Math.max(1, tried + 1))) };
+      return limits;
     }
-    best.sort((a, b) => Math.abs(a.value - choice.present) - Math.abs(b.value - choice.present));
-    const nearest = best[0];
-    const after = nearest === undefined ? undefined : named(nearest.sample, ask.limit);
-    if (nearest === undefined || after === undefined) continue;
-    found.push({
-      choice: choice.name,
-      value: nearest.value,
-      mended: { before: limit, after },
-      ...movedBy(now.limits, nearest.sample.limits, ask.limit),
-    });
+    const distance = (value: number): number => Math.abs(value - choice.present);
+
+    function* nearestWith(
+      isGood: (now: LimitSample) => boolean,
+    ): Generator<Progress, Trial | undefined, void> {
+      let found: Trial[] = [];
+      for (const direction of [1, -1] as const) {
+        const furthest = found[0] === undefined ? Number.POSITIVE_INFINITY : distance(found[0].value) + 1e-9;
+        const value = yield* nearest({
+          values: candidates(choice, direction).filter((it) => distance(it) <= furthest),
+          look,
+          isGood: (limits) => isGood(there(limits)),
+          merit: (limits) => there(limits).room,
+          everyOne: limit.room === null,
+        });
+        if (value === undefined) continue;
+        const limits = yield* look(value);
+        const trial: Trial = {
+          value,
+          limit: there(limits),
+          worse: worsened(start, limits, ask.limit),
+          mends: mended(start, limits, ask.limit),
+        };
+        found = distance(value) < furthest - 2e-9 ? [trial] : [...found, trial];
+      }
+      return found.sort((a, b) => compareHarm(a.worse, b.worse))[0];
+    }
+
+    const first = yield* nearestWith(isBetter);
+    if (first === undefined) return undefined;
+    const inside = isInside(first.limit) ? undefined : yield* nearestWith(isInside);
+    return { choice: choice.name, present: choice.present, first, inside };
   }
-  // Whole-number choices come first among equals: a sheet more or less is quicker than another hole.
-  const isWhole = (it: Remedy): number =>
-    ask.choices.find((choice) => choice.name === it.choice)?.whole === true ? 0 : 1;
-  return found.sort(
-    (a, b) => newlyFailing(a) - newlyFailing(b) || isWhole(a) - isWhole(b) || harm(a) - harm(b),
-  );
+
+  function* searchAll(all: readonly Choice[]): Generator<Progress, Remedy[], void> {
+    const found: Remedy[] = [];
+    for (const choice of all) {
+      const remedy = yield* search(choice);
+      tried++;
+      if (remedy !== undefined) found.push(remedy);
+    }
+    const counts = (it: Remedy): number =>
+      all.find((choice) => choice.name === it.choice)?.counts === true ? 0 : 1;
+    return found.sort(
+      (a, b) =>
+        compareTurned(a.first.worse, b.first.worse) ||
+        counts(a) - counts(b) ||
+        compareHarm(a.first.worse, b.first.worse) ||
+        b.first.mends.length - a.first.mends.length,
+    );
+  }
+
+  const found = yield* searchAll(ask.choices);
+  if (found.length > 0) return { limit, remedies: found, accepting: false };
+  const moved = yield* searchAll(ask.accepted);
+  return { limit, remedies: moved, accepting: moved.length > 0 };
 }

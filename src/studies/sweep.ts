@@ -55,6 +55,37 @@ function turningsBetween(low: SweepPoint, high: SweepPoint, whole: boolean): Tur
   });
 }
 
+function pointAt(evaluator: Evaluator, ask: SweepAsk, x: number): SweepPoint {
+  const sample = evaluator.evaluate(new Map([[ask.input, x]]));
+  return {
+    x,
+    values: ask.results.map((name) => sample.value(name)),
+    limits: sample.limits,
+    refused: sample.refused,
+  };
+}
+
+/** Varies one input and looks no further: the results alone, once for each evaluator, as scenarios to lay together. */
+export function* trace(
+  evaluators: readonly Evaluator[],
+  ask: SweepAsk,
+): Study<readonly (readonly SweepPoint[])[]> {
+  const stops = stopsOf(ask);
+  const of = stops.length * evaluators.length;
+  let done = 0;
+  const lines: SweepPoint[][] = [];
+  for (const evaluator of evaluators) {
+    const points: SweepPoint[] = [];
+    for (const x of stops) {
+      points.push(pointAt(evaluator, ask, x));
+      done++;
+      yield { done, of };
+    }
+    lines.push(points);
+  }
+  return lines;
+}
+
 /**
  * Varies one input and finds every value at which a limit turns. Between two points a limit is taken to turn once at
  * most, unless its room dips towards the bound there; then the dip is searched. Throws a sentence when the range
@@ -67,13 +98,7 @@ export function* sweep(evaluator: Evaluator, ask: SweepAsk): Study<Swept> {
   let done = 0;
 
   function* look(x: number): Generator<Progress, SweepPoint, void> {
-    const sample = evaluator.evaluate(new Map([[ask.input, x]]));
-    const point: SweepPoint = {
-      x,
-      values: ask.results.map((name) => sample.value(name)),
-      limits: sample.limits,
-      refused: sample.refused,
-    };
+    const point = pointAt(evaluator, ask, x);
     done++;
     yield { done, of: Math.max(done, stops.length) };
     return point;

@@ -13,6 +13,7 @@ import { call, type Given, type LibraryFunction, type Table } from '../calc/reco
 import {
   countSentence,
   emptySentence,
+  fitted,
   rangeSentence,
   UNTOLD_SENTENCE,
   wordSentence,
@@ -39,13 +40,16 @@ const isRichNumber = (value: unknown): value is { val: number } =>
 
 /** One argument as the library takes it, or the error to hand on. */
 function given(it: LibraryFunction, i: number, value: unknown): Given | CellError {
-  if (typeof value === 'number' || typeof value === 'boolean') return value;
+  if (typeof value === 'number' || typeof value === 'boolean') {
+    const fit = fitted(it, i, value);
+    return 'why' in fit ? noAnswer(fit.why) : fit.given;
+  }
   if (value instanceof CellError) return value;
   if (value instanceof SimpleRangeValue) {
     return it.arguments[i]?.type === 'table' ? tableOf(value) : noAnswer(rangeSentence(it, i));
   }
   if (value === EmptyValue) return noAnswer(emptySentence(it, i));
-  if (isRichNumber(value)) return value.val;
+  if (isRichNumber(value)) return given(it, i, value.val);
   return noAnswer(wordSentence(it, i, String(value)));
 }
 

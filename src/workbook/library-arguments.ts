@@ -1,4 +1,4 @@
-import type { LibraryFunction } from '../calc/record.ts';
+import type { Given, LibraryFunction } from '../calc/record.ts';
 
 const meaningOf = (it: LibraryFunction, i: number): string => it.arguments[i]?.meaning ?? `Argument ${i + 1}`;
 
@@ -12,6 +12,24 @@ export function countSentence(it: LibraryFunction, count: number): string | unde
 /** What is said of an argument that is a range where one value is needed. */
 export const rangeSentence = (it: LibraryFunction, i: number): string =>
   `${meaningOf(it, i)} is a range; ${it.id} needs one value.`;
+
+/** What is said of an argument that is one value where a table is needed. */
+const tableSentence = (it: LibraryFunction, i: number): string =>
+  `${meaningOf(it, i)} is one value; ${it.id} needs a table.`;
+
+/**
+ * A number or a yes/no as the argument's type has it, or why it cannot be: OpenFormula takes yes for 1 and no for 0, and
+ * every number but 0 for yes.
+ */
+export function fitted(
+  it: LibraryFunction,
+  i: number,
+  value: number | boolean,
+): { readonly given: Given } | { readonly why: string } {
+  const type = it.arguments[i]?.type;
+  if (type === 'table') return { why: tableSentence(it, i) };
+  return { given: type === 'flag' ? value !== 0 && value !== false : Number(value) };
+}
 
 /** What is said of an argument that is empty. */
 export const emptySentence = (it: LibraryFunction, i: number): string => `${meaningOf(it, i)} is empty.`;

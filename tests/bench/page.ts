@@ -71,13 +71,17 @@ async function chart(page: Page): Promise<Times | string> {
 async function gridEnter(page: Page, address: string): Promise<Times | string> {
   await page.goto(`${address}#/workbook`);
   await ready(page).catch(() => undefined);
-  const cell = page.locator('[data-view="grid"] [data-input="shim_count"]').first();
-  if ((await cell.count()) === 0) return 'no grid on this page';
+  const cell = page.locator('[data-view="grid"] [data-input="transom_thickness"]').first();
+  try {
+    await cell.waitFor({ timeout: 15_000 });
+  } catch {
+    return 'no grid on this page';
+  }
   const times: number[] = [];
   await cell.scrollIntoViewIfNeeded();
   for (let i = 0; i < 24; i++) {
     await cell.click();
-    await page.keyboard.type(String(3 + (i % 3)));
+    await page.keyboard.type(String(16 + (i % 3)));
     const took = page.evaluate(
       () =>
         new Promise<number>((done) => {

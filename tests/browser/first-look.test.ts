@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DESK, goTo, PHONE, stateOf, TABLET, openPages, cellValue } from './page.ts';
+import { cellValue, DESK, goTo, openPages, PHONE, stateOf, TABLET } from './page.ts';
 
 const open = openPages();
 

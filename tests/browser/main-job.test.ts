@@ -5,7 +5,9 @@ import { answered, cellValue, DESK, goTo, openPages, stateOf } from './page.ts';
 const open = openPages();
 
 const press = async (page: Page, name: string, direction: 'up' | 'down', times = 1): Promise<void> => {
-  const button = page.locator(`[data-view="form"] [data-cell="${name}"] button.stepper`).nth(direction === 'up' ? 1 : 0);
+  const button = page
+    .locator(`[data-view="form"] [data-cell="${name}"] button.stepper`)
+    .nth(direction === 'up' ? 1 : 0);
   for (let i = 0; i < times; i++) await button.click();
 };
 
@@ -22,7 +24,9 @@ const lead = async (page: Page): Promise<string> =>
 describe('the job, in the form', () => {
   it('adds a shim, raises the bracket too far, keeps both as scenarios, and finds them after a reload', async () => {
     const { page } = await open(DESK);
-    await page.waitForFunction(() => document.querySelector('[data-view="lead"]')?.textContent?.includes('Four shims give'));
+    await page.waitForFunction(() =>
+      document.querySelector('[data-view="lead"]')?.textContent?.includes('Four shims give'),
+    );
     expect(await lead(page)).toContain('The two rudders pass 44.7 mm apart');
     expect(await lead(page)).toContain('Four shims give 56.9 mm');
     const before = await share(page);

@@ -19,8 +19,20 @@ const ROWS: readonly (readonly [what: string, place: string, name: string, typed
   ['a top below its bottom', 'boat', 'transom_top', '20', /transom_bottom.*transom_top/],
   ['more balance than chord', 'gear', 'vane_rudder_balance', '231', /vane_rudder_balance.*vane_rudder_chord/],
   ['a low bound above the high one', 'gear', 'spread_min', '95', /spread_min.*spread_max/],
-  ['a camber radius short of a foot', 'boat', 'transom_camber_radius', '150', /transom_camber_radius.*port_foot_y/],
-  ['an unknown name in a formula', 'boat', 'rudder_overhang', '=rudder_shape + 2', /no cell named rudder_shape/],
+  [
+    'a camber radius short of a foot',
+    'boat',
+    'transom_camber_radius',
+    '150',
+    /transom_camber_radius.*port_foot_y/,
+  ],
+  [
+    'an unknown name in a formula',
+    'boat',
+    'rudder_overhang',
+    '=rudder_shape + 2',
+    /no cell named rudder_shape/,
+  ],
 ];
 
 describe('what cannot be is refused at its field', () => {

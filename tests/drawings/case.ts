@@ -129,7 +129,11 @@ export function withResults(overrides: Given = {}): Record<string, number | bool
       Math.min(n('transom_top'), top),
       (z) => axis(z) - n('tube_od') / 2 / c - face(z),
     ),
-    drive_face_gap: least(top - n('drive_overlap') * c, n('transom_top'), (z) => axis(z) - n('drive_forward') - face(z)),
+    drive_face_gap: least(
+      top - n('drive_overlap') * c,
+      n('transom_top'),
+      (z) => axis(z) - n('drive_forward') - face(z),
+    ),
     lowest_hole:
       low * Math.cos(n('heel_angle') * rad) -
       (Math.abs(n('shaft_offset')) + n('lower_bolt_spacing') / 2) * Math.sin(n('heel_angle') * rad),

@@ -124,7 +124,8 @@ describe('the workbook on plans drawn at random', { timeout: 30_000 }, () => {
           results.lower_bolt_length === null && 'threaded rod',
         );
       }),
-      { numRuns: 300, seed: 7 },
+      // Shrinking a hundred inputs takes minutes and tells no more.
+      { numRuns: 300, seed: 7, endOnFailure: true },
     );
   });
 

@@ -58,7 +58,8 @@ export function figureLine(
   const box = state === 'past' ? 'plate' : state === 'near' ? 'frame' : undefined;
   const runs = figure.map((text, i): Run => {
     if (box === 'plate') return { text, style, role: 'text-plate' };
-    return { text, style, role: i === 0 ? role : 'text-soft' };
+    if (i === 0) return { text, style, role };
+    return { text, style: style === 'lead' ? 'dimension' : style, role: 'text-soft' };
   });
   return box === undefined ? { runs } : { runs, box };
 }

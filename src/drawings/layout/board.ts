@@ -1,5 +1,5 @@
 import { type Align, type Block, blockRect, drawBlock, type Letterings } from './block.ts';
-import { AXIS, DETAIL, LINES, Occupancy, SURFACE, TEXT } from './occupancy.ts';
+import { AXIS, DETAIL, HATCH, LINES, Occupancy, SURFACE, TEXT } from './occupancy.ts';
 import type { Clip, PageRole, Primitive } from './primitive.ts';
 import { crosses, grown, meet, overlap, type Px, type Rect, type Segment } from './px.ts';
 
@@ -9,7 +9,7 @@ export interface PlacedLabel {
   readonly rect: Rect;
 }
 
-const EVERYTHING = AXIS | DETAIL | LINES | SURFACE | TEXT;
+const EVERYTHING = HATCH | AXIS | DETAIL | LINES | SURFACE | TEXT;
 
 /** What it costs a leader, in px, to cross a cell that is taken, and another thin line. */
 const PRICES = { lines: 4, text: 60, detail: 200 };
@@ -17,6 +17,8 @@ const OVER_LINE = 120;
 
 /** A page being filled: what is drawn so far, and what is taken. */
 export class Board {
+  /** Where the page begins: right of the rule. */
+  readonly left: number;
   readonly width: number;
   readonly height: number;
   readonly letterings: Letterings;
@@ -31,7 +33,8 @@ export class Board {
   readonly discs: Rect[] = [];
   readonly dropped: string[] = [];
 
-  constructor(width: number, height: number, letterings: Letterings) {
+  constructor(width: number, height: number, letterings: Letterings, left = 0) {
+    this.left = left;
     this.width = width;
     this.height = height;
     this.letterings = letterings;
@@ -53,8 +56,10 @@ export class Board {
 
   /** The same, told by the lines themselves: for the few places where a pixel counts. */
   clearOfLines(r: Rect): boolean {
-    const onPage = r.x >= 0 && r.y >= 0 && r.x + r.width <= this.width && r.y + r.height <= this.height;
-    return onPage && this.#clearOfLettering(r) && !this.edges.some((segment) => crosses(segment, r));
+    const onPage =
+      r.x >= this.left && r.y >= 0 && r.x + r.width <= this.width && r.y + r.height <= this.height;
+    if (!onPage || !this.taken.free(r, HATCH) || !this.#clearOfLettering(r)) return false;
+    return !this.edges.some((segment) => crosses(segment, r));
   }
 
   /** Letters a block and keeps its place. */
@@ -63,6 +68,16 @@ export class Board {
     this.drawn.push(...drawBlock(block, x, y, align, this.letterings));
     this.keep(name, rect);
     return rect;
+  }
+
+  /** Letters a block where it was planned, unless that is off the page or on other lettering: then it is dropped. */
+  letterIfFree(name: string, block: Block, x: number, y: number, align: Align = 'left'): Rect | null {
+    const rect = blockRect(block, x, y);
+    const onPage = x >= 0 && y >= 0 && x + rect.width <= this.width && y + rect.height <= this.height;
+    if (onPage && !this.labels.some((label) => overlap(label.rect, rect)))
+      return this.letter(name, block, x, y, align);
+    this.dropped.push(name);
+    return null;
   }
 
   keep(name: string, rect: Rect): void {

@@ -49,6 +49,12 @@ function touches(shape: Outline, centre: Point, r: number): boolean {
   return x0 < centre.x + r && x1 > centre.x - r && y0 < centre.y + r && y1 > centre.y - r;
 }
 
+/** How much farther from a sloping line its figure has to stand, px. */
+function tiltOf({ from, to, flat, main }: Planned): number {
+  if (!flat) return 0;
+  return (Math.abs(to.y - from.y) / Math.max(1e-9, Math.abs(to.x - from.x))) * (main.width / 2);
+}
+
 /** The measured line with its figure, inside a detail. */
 function drawMeasure(board: Board, it: Planned, t: Transform): void {
   const { dimension, main, rest, flat } = it;
@@ -65,7 +71,7 @@ function drawMeasure(board: Board, it: Planned, t: Transform): void {
   );
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const put = (block: Block | null, x: number, y: number): void => {
-    if (block !== null) board.letter(dimension.name, block, x, y);
+    if (block !== null) board.letterIfFree(dimension.name, block, x, y);
   };
   if (!flat) {
     const tall = main.height + (rest?.height ?? 0);
@@ -73,8 +79,7 @@ function drawMeasure(board: Board, it: Planned, t: Transform): void {
     put(rest, middle.x + 8, middle.y - tall / 2 + main.height);
     return;
   }
-  const slope = Math.abs(b.y - a.y) / Math.max(1, Math.abs(b.x - a.x));
-  const tilt = (slope * main.width) / 2;
+  const tilt = tiltOf(it);
   const under = off !== undefined && off.towards.y < 0;
   const mainY = under ? middle.y + 2 + tilt : middle.y - 1 - main.height - tilt;
   put(main, middle.x - main.width / 2, mainY);
@@ -97,7 +102,7 @@ export function drawDetail(
   const focus = { x: (it.from.x + it.to.x) / 2, y: (it.from.y + it.to.y) / 2 };
   const { off } = dimension;
   // A line set off from its feature, with the figure beyond it, is what should be in the middle.
-  const aside = off === undefined ? 0 : off.px + 10;
+  const aside = off === undefined ? 0 : off.px + 10 + tiltOf(it);
   const middle = {
     x: centre.x - it.shift - (off?.towards.x ?? 0) * aside,
     y: centre.y + (off?.towards.y ?? 0) * aside,
@@ -139,9 +144,9 @@ export function drawDetail(
     cy: round(centre.y),
     r: round(r),
   });
-  drawMeasure(board, it, t);
   const captionY = centre.above ? centre.y - r - 2 - it.caption.height : centre.y + r + 2;
   board.letter(dimension.name, it.caption, centre.x - it.caption.width / 2, captionY, 'centre');
+  drawMeasure(board, it, t);
   board.taken.markRect(sheet, SURFACE | DETAIL);
   board.discs.push(sheet);
   return { name: dimension.name, ratio: it.ratio, scale, x: centre.x, y: centre.y, r, gap: it.gap };

@@ -54,7 +54,7 @@ export function planDetail(
   if (found === undefined) return null;
   const scale = found[0] * pxPerMm;
   const gap = size * scale;
-  const r = Math.max(least, gap / 2 + 12);
+  const r = Math.max(least, gap / 2 + 12, flat ? wide / 2 + 8 : (wide + 12) / 1.5);
   // A figure to the right of an upright line needs more of the circle than what lies to the left of it.
   const shift = flat ? 0 : Math.min(r * 0.6, Math.max(0, wide + 12 - r * 0.93));
   const said = (text: string, role: 'text' | 'text-soft'): Run => ({ text, style: 'tick', role });

@@ -34,6 +34,6 @@ export function drawChain(
         : [middle, { x: labelX - 9, y: labelY }, { x: labelX - 4, y: labelY }];
     const [from, to] = [points[0], points[1]];
     board.rule('leader', pathThrough(points, false), ...(from && to ? [{ a: from, b: to }] : []));
-    board.letter(dimension.name, block, labelX, labelY - block.height / 2);
+    board.letterIfFree(dimension.name, block, labelX, labelY - block.height / 2);
   }
 }

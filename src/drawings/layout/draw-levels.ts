@@ -49,7 +49,8 @@ export function drawLevels(
       ...part,
       ...more,
     });
-    const rect = board.letter(level.name, block, x, labelY - block.height / 2);
+    const rect = board.letterIfFree(level.name, block, x, labelY - block.height / 2);
+    if (rect === null) continue;
     if (Math.abs(labelY - y) <= 1)
       straight.push({ y, from: rect.x + rect.width + 4, tags: { ...part, ...more } });
   }

@@ -59,7 +59,7 @@ function ringOf(at: Px, r: number): Segment[] {
 export function fill(scene: Scene, input: FitInput, fit: Fit, pxPerMm: number): Tried {
   const { page, letterings, ruleWidth } = input;
   const { transform: t, columns } = fit;
-  const board = new Board(page.width, page.height, letterings);
+  const board = new Board(page.width, page.height, letterings, ruleWidth);
   const outlines = scene.shapes.filter(isOutline);
   const dimensions = scene.shapes.filter((it): it is Dimension => it.kind === 'dimension');
   const sheet: Rect = { x: ruleWidth, y: 0, width: page.width - ruleWidth, height: page.height };
@@ -81,7 +81,19 @@ export function fill(scene: Scene, input: FitInput, fit: Fit, pxPerMm: number): 
   for (const shape of outlines) {
     for (const drawn of drawOutline(shape, t, view)) board.drawn.push(clipped(drawn, clip));
   }
+  if (clip !== null && view.width < page.width - 1) {
+    const { x, y, width, height } = view;
+    board.drawn.push({
+      kind: 'rect',
+      role: 'window',
+      x: round(x),
+      y: round(y),
+      width: round(width),
+      height: round(height),
+    });
+  }
   occupy(board, outlines, t);
+  if (clip !== null) board.taken.markOutline(view, LINES);
   if (scene.rule !== null) {
     const rule = drawRule(
       scene.rule,

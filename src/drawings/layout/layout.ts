@@ -68,8 +68,8 @@ export function layout(given: Scene, sheet: SheetBox, options: LayoutOptions = {
   const letterings = letteringFor(options.medium ?? 'screen');
   const pieces: Piece[] = scene.cropped ? [] : piecesOf(scene.shapes.filter(isOutline));
   const padding = {
-    top: scene.cropped ? 0 : rowsHeight(scene, 'above', letterings),
-    bottom: scene.cropped ? 0 : rowsHeight(scene, 'below', letterings),
+    top: rowsHeight(scene, 'above', letterings),
+    bottom: rowsHeight(scene, 'below', letterings),
   };
   const ruleWidth = scene.rule === null ? 0 : RULE_WIDTH;
   const input: FitInput = { scene, pieces, page, padding, letterings, ruleWidth };

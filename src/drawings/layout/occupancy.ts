@@ -8,6 +8,8 @@ export const TEXT = 4;
 export const DETAIL = 8;
 /** A dash-dot axis: a detail may be set over it, lettering may not. */
 export const AXIS = 16;
+/** Hatched ground, on which nothing can be read. */
+export const HATCH = 32;
 
 /** What a leader pays for every cell it crosses of lines, lettering and details. */
 export interface Prices {
@@ -45,6 +47,22 @@ export class Occupancy {
       for (let column = Math.max(0, Math.floor(r.x / CELL)); column <= right; column++)
         this.#mark(column, row, bit);
     }
+  }
+
+  markOutline({ x, y, width, height }: Rect, bit: number): void {
+    const [a, b, c, d] = [
+      { x, y },
+      { x: x + width, y },
+      { x: x + width, y: y + height },
+      { x, y: y + height },
+    ];
+    for (const [from, to] of [
+      [a, b],
+      [b, c],
+      [c, d],
+      [d, a],
+    ] as const)
+      this.markLine(from, to, bit);
   }
 
   /** The part of a line that lies on the page. */

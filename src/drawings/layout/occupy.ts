@@ -1,7 +1,7 @@
 import type { Outline } from '../scene.ts';
 import { cornersOf } from '../shapes.ts';
 import type { Board } from './board.ts';
-import { AXIS, LINES, SURFACE } from './occupancy.ts';
+import { AXIS, HATCH, LINES, SURFACE } from './occupancy.ts';
 import { type Px, place, type Transform } from './px.ts';
 
 const isNumberPx = (p: Px): boolean => Number.isFinite(p.x) && Number.isFinite(p.y);
@@ -15,6 +15,11 @@ export function occupy(board: Board, outlines: readonly Outline[], t: Transform)
       board.edges.push(surface);
       board.taken.markLine(surface.a, surface.b, LINES);
     }
+    if (shape.kind === 'hatch')
+      board.taken.markPolygon(
+        shape.points.map((p) => place(t, p)),
+        HATCH,
+      );
     const { points, closed } = cornersOf(shape);
     const px = points.map((p) => place(t, p));
     const count = closed ? px.length : px.length - 1;

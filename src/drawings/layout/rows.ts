@@ -57,7 +57,8 @@ const lanes = (items: readonly RowItem[]): number => Math.max(...items.map((it) 
 /** Height that the rows on one side take up, px. */
 export function rowsHeight(scene: Scene, side: RowSide, letterings: Letterings): number {
   const items = rowItems(scene, side, letterings);
-  return items.length === 0 ? EDGE : EDGE + CLEAR + lanes(items) * pitch(items);
+  if (items.length === 0) return scene.cropped ? 0 : EDGE;
+  return EDGE + CLEAR + lanes(items) * pitch(items);
 }
 
 /** Draws the rows on one side of the scene's box. */
@@ -95,7 +96,7 @@ export function drawRows(board: Board, scene: Scene, side: RowSide, t: Transform
         continue;
       }
       const x = at - block.width / 2;
-      board.letter(dimension.name, block, x, y - OVER - block.height, 'centre');
+      board.letterIfFree(dimension.name, block, x, y - OVER - block.height, 'centre');
       const reaches = x - 2 < Math.max(a.x, b.x) && x + block.width + 2 > Math.min(a.x, b.x);
       if (reaches) continue;
       // Pushed off its line, the figure keeps a shelf that runs back to it.

@@ -40,6 +40,20 @@ const imperial: readonly Graduation[] = [
   { figure: 1200, middle: 240, short: 120 },
 ];
 
+/** Least distance of two graduations and of two figures, px. */
+const GRADUATIONS_APART = 4;
+const FIGURES_APART = 44;
+
+/** The finest graduation that can be told apart; past the table it goes on in tens. `per` is px per unit. */
+function graduationFor(table: readonly Graduation[], per: number): Graduation {
+  const fits = (it: Graduation): boolean =>
+    it.short * per >= GRADUATIONS_APART && it.figure * per >= FIGURES_APART;
+  let found = table.find(fits) ?? table.at(-1) ?? { figure: 1, middle: 1, short: 1 };
+  while (!fits(found))
+    found = { figure: found.figure * 10, middle: found.middle * 10, short: found.short * 10 };
+  return found;
+}
+
 const sign = (value: number): string => (value < 0 ? `−${-value}` : `${value}`);
 const isMultiple = (value: number, step: number): boolean =>
   Math.abs(value / step - Math.round(value / step)) < 1e-6;
@@ -54,10 +68,9 @@ export function drawRule(
 ): { primitives: Primitive[]; labels: Rect[] } {
   const per = unit === 'mm' ? scale : scale * MM_PER_INCH;
   const table = unit === 'mm' ? metric : imperial;
-  const graduation = table.find((it) => it.short * per >= 4 && it.figure * per >= 44) ?? table.at(-1);
+  const graduation = graduationFor(table, per);
   const primitives: Primitive[] = [];
   const labels: Rect[] = [];
-  if (graduation === undefined) return { primitives, labels };
   const bottom = sheet.y + sheet.height;
   const first = Math.ceil((zero - bottom) / per / graduation.short);
   const last = Math.floor((zero - sheet.y) / per / graduation.short);

@@ -15,7 +15,7 @@ import { spread } from './spread.ts';
 import { swungGap } from './swung-gap.ts';
 import { transomSection } from './transom-section.ts';
 
-export const planParts: readonly Part[] = [ownBlade, auxiliaryBlade, transomSection, ...arms, clampFromAbove];
+const planParts: readonly Part[] = [ownBlade, auxiliaryBlade, transomSection, ...arms, clampFromAbove];
 
 const EMPTY = { x0: -500, y0: -400, x1: 500, y1: 400 };
 

@@ -11,7 +11,7 @@ const STEPS = 24;
 const BESIDE = 110;
 
 /** Half the width of transom that is shown: to its usable edge, or to a little past the outermost foot. */
-export function shownHalf(values: Values): number | null {
+function shownHalf(values: Values): number | null {
   const got = need(values, 'transom_half_breadth', 'foot_width');
   if (got === null) return null;
   const feet = ['port_foot_y', 'starboard_foot_y', 'single_foot_y'].map((name) =>

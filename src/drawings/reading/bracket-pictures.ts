@@ -8,10 +8,14 @@ import { length, level, type Picture, upright } from './picture.ts';
 
 const nothing = point(0, 0);
 
+/** What lies behind the transom would only crowd a close view. */
+const uncovered = (shapes: Picture['shapes']): Picture['shapes'] =>
+  shapes.filter((shape) => shape.role !== 'hidden');
+
 /** From astern, close to the lower flange. */
 function flangeSize(bench: Bench, name: string, measured: Picture['measured']): Picture {
   return {
-    shapes: bench.stern('transom_rake', 'lower_bracket_height'),
+    shapes: uncovered(bench.stern('transom_rake', 'lower_bracket_height')),
     measured,
     wide: Math.max(300, bench.n(name) * 3.4),
     about: point(bench.n('shaft_offset'), bench.n('lower_bracket_height')),
@@ -22,7 +26,7 @@ function flangeSize(bench: Bench, name: string, measured: Picture['measured']): 
 function footSize(bench: Bench, measured: Picture['measured']): Picture {
   const { n } = bench;
   return {
-    shapes: bench.stern('transom_rake', 'port_foot_height'),
+    shapes: uncovered(bench.stern('transom_rake', 'port_foot_height')),
     measured,
     wide: Math.max(260, Math.max(n('foot_width'), n('foot_height'), n('foot_bolt_spacing')) * 3.8),
     about: point(n('port_foot_y'), n('port_foot_height')),
@@ -145,15 +149,15 @@ export const bracketPictures: Readonly<Record<string, (bench: Bench) => Picture>
     const up = face.up(z);
     const out = face.out(z);
     const size = n('foot_standoff');
-    const from = moved(at, up, -n('foot_height') / 2 - 28);
+    const from = moved(at, up, -n('foot_height') / 2 - 16);
     return {
       shapes: bench.side(...upperParts),
       measured: length(from, moved(from, out, size), [
         moved(at, up, -n('foot_height') / 2),
         moved(at, out, size),
       ]),
-      wide: Math.max(300, size * 5),
-      about: moved(at, out, size / 2),
+      wide: Math.max(360, size * 6),
+      about: moved(moved(at, out, size / 2), up, -n('foot_height') * 0.25),
     };
   },
   foot_width: (bench) => {

@@ -1,4 +1,5 @@
-import { angleFigure, type Figure, lengthFigure, plain, unread } from '../figure.ts';
+import { formatNumber } from '../../units/format-number.ts';
+import { angleFigure, type Figure, lengthFigure, unread } from '../figure.ts';
 import type { ShownUnit } from '../options.ts';
 import type { Scene, Shape } from '../scene.ts';
 import { number, type Values } from '../values.ts';
@@ -32,7 +33,7 @@ export const pictured: readonly string[] = Object.keys(pictures);
 function figureOf(name: string, value: number | null, picture: Picture, unit: ShownUnit): Figure {
   if (value === null) return unread;
   if (picture.measured.kind === 'angle') return angleFigure(value);
-  if (picture.measured.kind === 'area') return { first: `${plain(value, 0)} mm²` };
+  if (picture.measured.kind === 'area') return { first: formatNumber(value, 'mm²') };
   if (name === 'transom_camber_radius' && value === 0) return { first: 'flat' };
   return lengthFigure(value, unit);
 }

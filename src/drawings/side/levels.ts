@@ -11,9 +11,12 @@ export function levels(values: Values, options: SceneOptions): Level[] {
   const feet = sidesInUse(values).map((side) => `${side}_foot_height`);
   const [first, second] = feet.map((name) => number(values, name));
   const alike = feet.length === 2 && first !== null && first === second;
+  // Feet at one height are lettered once, under the name of the one that is looked at.
+  const looked = [options.part, options.lit].map((name) => name && partOf(name));
+  const shared = feet.find((name) => looked.includes(name)) ?? feet.at(-1);
   const names = [
     'upper_bracket_height',
-    ...(alike ? feet.slice(0, 1) : feet),
+    ...(alike && shared !== undefined ? [shared] : feet),
     'lower_bracket_height',
     'shaft_foot_height',
   ];
@@ -27,7 +30,7 @@ export function levels(values: Values, options: SceneOptions): Level[] {
       kind: 'level',
       role: 'level',
       name,
-      caption: alike && name === feet[0] ? 'Both feet' : captionOf(name),
+      caption: alike && name === shared ? 'Both feet' : captionOf(name),
       height,
       figure: lengthFigure(height, options.unit),
       part: partOf(name),

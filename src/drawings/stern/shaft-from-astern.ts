@@ -6,7 +6,7 @@ import { clampWall } from '../side/clamp.ts';
 import { need, type Values } from '../values.ts';
 
 /** Height at which the view is broken off below, mm: what hangs deeper is not the stern view's business. */
-export const CUT_OFF = -260;
+const CUT_OFF = -260;
 
 const box = (
   role: Outline['role'],

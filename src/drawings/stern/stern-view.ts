@@ -16,7 +16,7 @@ import { offsets } from './offsets.ts';
 import { clampsFromAstern, tubeFromAstern } from './shaft-from-astern.ts';
 import { transomOutline } from './transom-outline.ts';
 
-export const sternParts: readonly Part[] = [
+const sternParts: readonly Part[] = [
   transomOutline,
   lowerFlange,
   tubeFromAstern,

@@ -20,7 +20,7 @@ const needs = [
   'lower_bracket_height',
 ] as const;
 
-export function breadthsOf(values: Values): Breadths | null {
+function breadthsOf(values: Values): Breadths | null {
   const got = need(values, ...needs);
   if (got === null || got[0] <= got[1]) return null;
   const [top, bottom, half, halfLow, lower] = got;

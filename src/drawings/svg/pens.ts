@@ -74,14 +74,21 @@ function onPaper(width: number): number {
   return (width >= 2 ? 0.5 : width >= 1 ? 0.25 : 0.18) * PX_PER_MM;
 }
 
+/** What of a part shows that it is pointed at; its axes and hidden lines stay as they are. */
+const lightable = new Set<Role | PageRole>(['outline', 'cut', 'choice', 'shim', 'soft', 'pointer', 'level']);
+
 /** A pointed-at part is drawn this much heavier, px. */
 const LIT = 1;
 
 export function penFor(role: Role | PageRole, medium: Medium = 'screen', lit = false): Pen {
   const found = pens[role];
   const width = medium === 'paper' ? onPaper(found.width) : found.width;
-  const fill = lit && (role === 'choice' || role === 'shim' || role === 'outline') ? 'mark-wash' : found.fill;
-  return { ...found, width: lit && width > 0 ? width + LIT : width, fill };
+  if (!lit || !lightable.has(role)) return { ...found, width };
+  return {
+    ...found,
+    width: width > 0 ? width + LIT : width,
+    fill: found.fill === 'sheet' ? 'mark-wash' : found.fill,
+  };
 }
 
 export const textTokens: Readonly<Record<TextRole, Token>> = {

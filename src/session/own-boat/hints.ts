@@ -17,12 +17,12 @@ export function hintsFor(cell: InputCell, { lying, lean }: Answers): readonly st
   if (lying === 'ashore' && cell.tool === 'level') {
     hints.push(
       'Ashore the boat seldom lies as it sails. Read the slope of the waterline mark too, along the hull, and take it off.',
-      'It counts as off by 1°, assumed, until you read it afloat.',
+      'It counts as further off than a reading afloat, until you take that.',
     );
   }
   if (lying === 'ashore' && cell.tool === 'waterline mark') {
     hints.push(
-      'Measure from the mark the water has left on the hull with the boat loaded. It counts as off by 20 mm, assumed.',
+      'Measure from the mark the water has left on the hull with the boat loaded. It counts as further off than a reading afloat.',
     );
   }
   if (lying === 'afloat' && UNDER_WATER.has(cell.name)) {

@@ -1,233 +1,339 @@
-import { type KeyboardEvent, memo, useRef } from 'react';
-import { Line, LineChart, ReferenceArea, ReferenceDot, ReferenceLine, XAxis, YAxis } from 'recharts';
+import { type KeyboardEvent, type MouseEvent, memo, useId, useMemo, useRef, useState } from 'react';
+import { Line, LineChart, XAxis, YAxis } from 'recharts';
+import { limitNamed } from '../../plan/book.ts';
 import type { InputCell } from '../../plan/template.ts';
-import { brief } from '../../session/limit-words.ts';
-import type { Swept } from '../../studies/sweep.ts';
-import type { LimitAnswer } from '../../workbook/judged.ts';
+import { studyWords } from '../../session/study-words.ts';
+import type { SweepPoint, Swept } from '../../studies/sweep.ts';
+import { isCrossing, turnsAt } from '../../studies/sweep-words.ts';
+import { capital, told } from '../../studies/words.ts';
+import { Action } from '../parts/action.tsx';
+import { glide } from '../parts/glide.ts';
 import { unitOf } from '../parts/show.ts';
-import { stepped } from '../parts/step.ts';
+import { settled, stepped } from '../parts/step.ts';
 import { useBox } from '../parts/use-box.ts';
 import { usePlan, useSession } from '../use-session.ts';
-import { niceTicks } from './ticks.ts';
+import { Crossings } from './crossings.tsx';
+import { type Edge, edgesOf } from './edges.ts';
+import { Ground } from './ground.tsx';
+import { apart } from './letters.ts';
+import { plotOf, ROOM } from './plot-box.ts';
+import { PresentMark } from './present-mark.tsx';
+import { readAt } from './read-out.ts';
+import { niceTicks, tickText } from './ticks.ts';
 
-/** Room at the right for the bounds' letters, px. */
-const BESIDE = 96;
+const MM_PER_INCH = 25.4;
+const TICK = { className: 'sweep-axis-tick' };
+const LETTERING = 14;
+/** Ground left above and below all that is drawn, as a share of its height. */
+const ABOVE = 0.08;
+/** Narrowest plot that still says something, px. */
+const NARROWEST = 60;
+
+/** The same result in another scenario. */
+export interface OtherLine {
+  readonly name: string;
+  readonly points: readonly SweepPoint[];
+}
 
 interface Props {
   readonly swept: Swept;
+  /** Which of the results asked for is drawn. */
+  readonly index: number;
   readonly cell: InputCell;
-  readonly limits: readonly LimitAnswer[];
-  readonly stale: boolean;
+  /** The limits on that result. */
+  readonly limits: ReadonlySet<string>;
   readonly height: number;
+  /** The scenario the line belongs to, when others are laid over it. */
+  readonly scenario: string | undefined;
+  readonly others: readonly OtherLine[];
+  readonly stale: boolean;
 }
 
-const TICK = { fontSize: 11.5, fontStretch: '85%', fill: 'var(--soft)' };
+const boundWords = ({ limit, forbids, spots }: Edge, figure: (value: number) => string): string => {
+  const low = limitNamed(limit)?.low_is_past === true ? 'more than' : 'at least';
+  return `${forbids === 'below' ? low : 'at most'} ${figure(spots.at(-1)?.y ?? 0)}`;
+};
 
-/** The swept result as a line, the forbidden side of each limit hatched, the present value marked. */
-export const SweepChart = memo(function SweepChart({ swept, cell, limits, stale, height }: Props) {
+/** One swept result as a line: forbidden ground hatched, the present value marked, crossings lettered; values can be tried on it. */
+export const SweepChart = memo(function SweepChart(props: Props) {
+  const { swept, index, cell, limits, height, scenario, others, stale } = props;
   const session = useSession();
   const plan = usePlan();
   const frame = useRef<HTMLDivElement>(null);
   const box = useBox(frame);
-  const { points, ask, turnings } = swept;
-  const result = ask.results[0] ?? '';
-  const unit = unitOf(result, plan);
-  const drawn = points.flatMap(({ x, values }) => (values[0] == null ? [] : [{ x, y: values[0] }]));
-  const bounds = limits.flatMap((it) => [it.low, it.high]).filter((it) => it !== undefined);
-  const ys = [...drawn.map((it) => it.y), ...bounds];
-  const spread = Math.max(...ys) - Math.min(...ys) || 1;
-  const yTicks = niceTicks(Math.min(...ys) - spread * 0.08, Math.max(...ys) + spread * 0.08, 5);
-  const yDomain: [number, number] = [yTicks[0] ?? 0, yTicks.at(-1) ?? 1];
-  const xDomain: [number, number] = [points[0]?.x ?? 0, points.at(-1)?.x ?? 1];
-  const xTicks = niceTicks(xDomain[0], xDomain[1], 6).filter((it) => it >= xDomain[0] && it <= xDomain[1]);
-  const present = ask.present;
-  const here = drawn.find((it) => it.x === present);
-  const say = (value: number, of: string): string => brief(value, of, plan.units);
-  const tickText = (value: number): string => String(Number(value.toPrecision(6))).replace('-', '−');
-  const whole = cell.type === 'whole';
+  const id = useId();
+  const gesture = useRef(0);
+  const [cursor, setCursor] = useState<number>();
+  const [why, setWhy] = useState<string>();
+  const [tried, setTried] = useState<unknown>();
 
+  const { points, ask, turnings } = swept;
+  const result = ask.results[index] ?? '';
+  const unit = unitOf(result, plan);
+  const words = useMemo(() => studyWords(plan), [plan]);
+  const x = words.cell(cell.name);
+  const y = words.cell(result);
+  const inchesOf = (of: string): number => (plan.units === 'in' && of === 'mm' ? MM_PER_INCH : 1);
+
+  const edges = useMemo(() => edgesOf(swept, limits), [swept, limits]);
+  const data = useMemo(
+    () =>
+      points.map(({ x: at, values }) => ({
+        x: at,
+        y: values[index] ?? null,
+        ...Object.fromEntries(others.map((it, n) => [`other${n}`, readAt(it.points, index, at).value])),
+      })),
+    [points, index, others],
+  );
+  const all = [points, ...others.map((it) => it.points)].flatMap((line) =>
+    line.flatMap((it) => it.values[index] ?? []),
+  );
+  const ys = [...all, ...edges.flatMap((it) => it.spots.map((spot) => spot.y))];
+  const [least, most] = [Math.min(...ys), Math.max(...ys)];
+  const spread = most - least || Math.abs(most) || 1;
+  const [yLow, yHigh] = [least - spread * ABOVE, most + spread * ABOVE];
+  const yTicks = niceTicks(yLow, yHigh, Math.max(2, Math.floor(height / 44)), { of: inchesOf(unit) }).filter(
+    (it) => it >= yLow && it <= yHigh,
+  );
+  const [low, high] = [points[0]?.x ?? 0, points.at(-1)?.x ?? 1];
+  // A step is as wide on both sides of its whole number.
+  const beyond = ask.whole ? 0.5 : 0;
+  const [xLow, xHigh] = [low - beyond, high + beyond];
+  const xTicks = niceTicks(low, high, 6, { whole: ask.whole, of: inchesOf(cell.unit) }).filter(
+    (it) => it >= low && it <= high,
+  );
+  const width = box?.width ?? 0;
+  const plot = useMemo(
+    () => plotOf(width, height, [xLow, xHigh], [yLow, yHigh]),
+    [width, height, xLow, xHigh, yLow, yHigh],
+  );
+  const crossings = useMemo(() => {
+    const here = turnings.filter((it) => limits.has(it.limit) && isCrossing(it));
+    const byText = new Map(here.map((it) => [turnsAt(it, x), { at: it.at, text: turnsAt(it, x) }]));
+    return [...byText.values()];
+  }, [turnings, limits, x]);
+
+  const named = [
+    ...edges
+      .filter((it) => it.spots.at(-1)?.x === high)
+      .map((it) => ({ text: boundWords(it, y.figure), at: plot.y(it.spots.at(-1)?.y ?? 0), soft: false })),
+    ...[{ name: scenario, points }, ...others].flatMap(({ name, points: line }) => {
+      const end = line.at(-1)?.values[index] ?? null;
+      return name === undefined || end === null ? [] : [{ text: name, at: plot.y(end), soft: true }];
+    }),
+  ].filter((it, i, list) => list.findIndex((other) => other.text === it.text) === i);
+
+  const isChoice = cell.kind === 'choice';
+  const now = session.value(cell.name);
+  const present = typeof now === 'number' ? now : ask.present;
+  const at = cursor ?? present;
+
+  const snap = (value: number): number => {
+    if (cell.only === undefined) return settled(cell, value, plan.units);
+    return cell.only.reduce((best, it) => (Math.abs(it - value) < Math.abs(best - value) ? it : best));
+  };
+  const valueUnder = (event: MouseEvent): number => {
+    const left = frame.current?.getBoundingClientRect().left ?? 0;
+    return Math.min(high, Math.max(low, snap(plot.valueAt(event.clientX - left))));
+  };
+  const attempt = (value: number): void => {
+    if (!isChoice) {
+      setCursor(value);
+      return;
+    }
+    glide();
+    const done = session.choose(cell.name, value, `sweep ${id} ${gesture.current}`);
+    setCursor(undefined);
+    setWhy(done.ok ? undefined : done.why);
+    setTried(done.ok ? session.plan : undefined);
+  };
   const onKeyDown = (event: KeyboardEvent): void => {
-    const value = session.value(cell.name);
-    if ((event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') || typeof value !== 'number') return;
+    if (at === null) return;
+    const go = (times: number): number => {
+      let value = at;
+      for (let i = 0; i < Math.abs(times); i++) value = stepped(cell, value, times > 0 ? 1 : -1, plan.units);
+      return Math.min(high, Math.max(low, value));
+    };
+    const keys: Readonly<Record<string, () => number>> = {
+      ArrowRight: () => go(1),
+      ArrowUp: () => go(1),
+      ArrowLeft: () => go(-1),
+      ArrowDown: () => go(-1),
+      PageUp: () => go(10),
+      PageDown: () => go(-10),
+      Home: () => low,
+      End: () => high,
+    };
+    const to = keys[event.key]?.();
+    if (to === undefined) return;
     event.preventDefault();
-    session.choose(cell.name, stepped(cell, value, event.key === 'ArrowRight' ? 1 : -1, plan.units));
+    attempt(to);
   };
-  const choose = (x: unknown): void => {
-    if (typeof x === 'number' || typeof x === 'string') session.choose(cell.name, Number(x));
+
+  const says = (value: number): string => {
+    const read = readAt(points, index, value);
+    const head = capital(told(x, value));
+    if (read.refused !== undefined) return `${head}: ${read.refused}`;
+    if (read.value === null) return `${head}: no answer.`;
+    const states = read.about
+      ? []
+      : (points.find((it) => it.x === value)?.limits ?? []).filter((it) => limits.has(it.name));
+    const state = states.find((it) => it.state === 'past') ?? states.find((it) => it.state === 'near');
+    return `${head}: ${y.short} ${read.about ? 'about ' : ''}${y.figure(read.value)}${state === undefined ? '' : `, ${state.state}`}.`;
   };
+  const hint = isChoice ? '' : ' It is read, not chosen: enter it on its own page.';
+  const sentence = at === null ? 'No value is entered.' : `${says(at)}${cursor === undefined ? '' : hint}`;
 
   return (
-    <div
-      className="sweep-plot"
-      ref={frame}
-      data-stale={stale ? '' : undefined}
-      style={{ height }}
-      role="slider"
-      tabIndex={0}
-      aria-label={`${cell.label}, tried on the chart`}
-      aria-valuemin={xDomain[0]}
-      aria-valuemax={xDomain[1]}
-      aria-valuenow={present ?? xDomain[0]}
-      aria-valuetext={`${present === null ? 'no value' : say(present, cell.unit)}: ${here === undefined ? 'no answer' : say(here.y, unit)}`}
-      onKeyDown={onKeyDown}
-    >
-      {box !== undefined && box.width > BESIDE && (
-        <LineChart
-          width={box.width}
-          height={height}
-          data={drawn}
-          margin={{ top: 16, right: BESIDE, bottom: 4, left: 4 }}
-          onClick={(state) => choose(state?.activeLabel)}
-          accessibilityLayer={false}
-        >
-          <defs>
-            <pattern
-              id="sweep-hatch"
-              width="7"
-              height="7"
-              patternUnits="userSpaceOnUse"
-              patternTransform="rotate(45)"
-            >
-              <line x1="0" y1="0" x2="0" y2="7" stroke="var(--soft)" strokeWidth="1" />
-            </pattern>
-          </defs>
-          {limits.map((it) => (
-            <Forbidden key={it.name} low={it.low} high={it.high} domain={yDomain} x={xDomain} />
-          ))}
-          <XAxis
-            dataKey="x"
-            type="number"
-            domain={xDomain}
-            ticks={xTicks}
-            tickFormatter={tickText}
-            tick={TICK}
-            tickSize={-5}
-            tickMargin={10}
-            height={24}
-            stroke="var(--ink)"
-            allowDataOverflow
-          />
-          <YAxis
-            type="number"
-            domain={yDomain}
-            ticks={yTicks}
-            tickFormatter={tickText}
-            tick={TICK}
-            tickSize={-5}
-            tickMargin={8}
-            width={44}
-            stroke="var(--ink)"
-            allowDataOverflow
-          />
-          {limits.flatMap((it) =>
-            (
-              [
-                ['at least', it.low],
-                ['at most', it.high],
-              ] as const
-            ).map(([word, bound]) =>
-              bound === undefined ? null : (
-                <ReferenceLine
-                  key={it.name + word}
-                  y={bound}
-                  stroke="var(--ink)"
-                  strokeWidth={2.5}
-                  label={{
-                    value: `${word} ${say(bound, unit)}`,
-                    position: 'right',
-                    fontSize: 11.5,
-                    fill: 'var(--ink)',
-                  }}
+    <>
+      {/* A slider over a picture: what it stands at is read out under it. */}
+      <div
+        className="sweep-plot"
+        ref={frame}
+        style={{ height }}
+        role="slider"
+        tabIndex={0}
+        aria-label={`${cell.label}, tried on the chart of ${y.short}`}
+        aria-valuemin={low}
+        aria-valuemax={high}
+        aria-valuenow={at ?? low}
+        aria-valuetext={sentence}
+        onKeyDown={onKeyDown}
+        onFocus={() => {
+          gesture.current += 1;
+        }}
+        onPointerMove={(event) => {
+          if (event.pointerType !== 'touch') setCursor(valueUnder(event));
+        }}
+        onPointerLeave={() => setCursor(undefined)}
+        onClick={(event) => {
+          gesture.current += 1;
+          attempt(valueUnder(event));
+        }}
+      >
+        {width > ROOM.left + ROOM.right + NARROWEST && (
+          <>
+            <Ground plot={plot} edges={edges} low={low} high={high} width={width} height={height} />
+            {all.length === 0 ? (
+              <p className="sweep-none type-small">
+                {capital(y.short)} has no answer anywhere in this range. {session.answer(result)?.why}
+              </p>
+            ) : (
+              <LineChart
+                className="sweep-lines"
+                width={width}
+                height={height}
+                data={data}
+                margin={{ top: ROOM.top, right: ROOM.right, bottom: 0, left: 0 }}
+                accessibilityLayer={false}
+              >
+                <XAxis
+                  dataKey="x"
+                  type="number"
+                  domain={[xLow, xHigh]}
+                  ticks={xTicks}
+                  tickFormatter={(value: number) => tickText(value, inchesOf(cell.unit))}
+                  tick={TICK}
+                  tickSize={-5}
+                  tickMargin={10}
+                  height={ROOM.bottom}
+                  interval={0}
+                  allowDataOverflow
                 />
-              ),
-            ),
-          )}
-          {present !== null && (
-            <ReferenceLine
-              x={present}
-              stroke="var(--mark)"
-              strokeWidth={2.5}
-              label={{
-                value: `now ${say(present, cell.unit)}`,
-                position: 'top',
-                fontSize: 11.5,
-                fill: 'var(--mark)',
-              }}
-            />
-          )}
-          <Line
-            dataKey="y"
-            type={whole ? 'step' : 'linear'}
-            stroke="var(--ink)"
-            strokeWidth={2}
-            dot={whole ? { r: 3, fill: 'var(--ink)', stroke: 'none' } : false}
-            activeDot={false}
-            isAnimationActive={false}
-          />
-          {here !== undefined && (
-            <ReferenceDot
-              x={here.x}
-              y={here.y}
-              r={5}
-              fill="var(--film)"
-              stroke="var(--mark)"
-              strokeWidth={2.5}
-            />
-          )}
-          {turnings
-            .filter((it) => limits.some((limit) => limit.name === it.limit))
-            .map((it) => (
-              <ReferenceDot
-                key={`${it.limit} ${it.at}`}
-                x={it.at}
-                y={yDomain[0]}
-                r={0}
-                label={{
-                  value: `turns at ${say(it.at, cell.unit)}`,
-                  position: 'insideBottomLeft',
-                  fontSize: 11.5,
-                  fill: 'var(--ink)',
-                  offset: 10,
-                }}
+                <YAxis
+                  type="number"
+                  domain={[yLow, yHigh]}
+                  ticks={yTicks}
+                  tickFormatter={(value: number) => tickText(value, inchesOf(unit))}
+                  tick={TICK}
+                  tickSize={-5}
+                  tickMargin={9}
+                  width={ROOM.left}
+                  interval={0}
+                  allowDataOverflow
+                />
+                {others.map((it, n) => (
+                  <Line
+                    key={it.name}
+                    className={`sweep-line sweep-line-${n + 1}`}
+                    dataKey={`other${n}`}
+                    type={ask.whole ? 'step' : 'linear'}
+                    dot={false}
+                    activeDot={false}
+                    isAnimationActive={false}
+                  />
+                ))}
+                <Line
+                  className="sweep-line"
+                  dataKey="y"
+                  type={ask.whole ? 'step' : 'linear'}
+                  dot={ask.whole ? { r: 3 } : false}
+                  activeDot={false}
+                  isAnimationActive={false}
+                />
+              </LineChart>
+            )}
+            <svg className="sweep-layer" width={width} height={height} aria-hidden="true" focusable="false">
+              {cursor !== undefined && (
+                <line
+                  className="sweep-cursor"
+                  x1={plot.x(cursor)}
+                  x2={plot.x(cursor)}
+                  y1={plot.top}
+                  y2={plot.bottom}
+                />
+              )}
+              <Crossings
+                plot={plot}
+                crossings={crossings}
+                upright={ask.present === null ? undefined : plot.x(ask.present)}
               />
-            ))}
-        </LineChart>
-      )}
-    </div>
+              <PresentMark
+                plot={plot}
+                input={cell.name}
+                result={result}
+                low={low}
+                high={high}
+                say={x.figure}
+              />
+              {apart(named, LETTERING, plot.top, plot.bottom).map((it) => (
+                <text
+                  key={it.text}
+                  className={it.soft ? 'sweep-letter' : 'sweep-letter sweep-bound'}
+                  x={plot.right + 8}
+                  y={it.placed + 4}
+                >
+                  {it.text}
+                </text>
+              ))}
+              <text className="sweep-letter sweep-unit" x={plot.right + 12} y={plot.bottom + 14}>
+                {x.noun?.[1] ?? unitWord(cell.unit, inchesOf(cell.unit) !== 1)}
+              </text>
+              <text className="sweep-letter sweep-unit" x={plot.left - 8} y={plot.top - 7} textAnchor="end">
+                {unitWord(unit, inchesOf(unit) !== 1)}
+              </text>
+            </svg>
+          </>
+        )}
+      </div>
+      <p className="sweep-read type-small">
+        {why ?? sentence}
+        {why === undefined && cursor === undefined && tried === plan && (
+          <>
+            {' '}
+            <Action icon="undo" says="Undo the value tried on the chart" onPress={() => session.undo()}>
+              Undo
+            </Action>
+          </>
+        )}
+        {stale && <span className="sweep-stale base-soft"> Being worked out again.</span>}
+      </p>
+    </>
   );
 });
 
-interface ForbiddenProps {
-  readonly low: number | undefined;
-  readonly high: number | undefined;
-  readonly domain: readonly [number, number];
-  readonly x: readonly [number, number];
-}
-
-/** The ground a limit forbids, hatched. */
-const Forbidden = ({ low, high, domain, x }: ForbiddenProps) => (
-  <>
-    {low !== undefined && low > domain[0] && (
-      <ReferenceArea
-        x1={x[0]}
-        x2={x[1]}
-        y1={domain[0]}
-        y2={low}
-        fill="url(#sweep-hatch)"
-        fillOpacity={1}
-        stroke="none"
-      />
-    )}
-    {high !== undefined && high < domain[1] && (
-      <ReferenceArea
-        x1={x[0]}
-        x2={x[1]}
-        y1={high}
-        y2={domain[1]}
-        fill="url(#sweep-hatch)"
-        fillOpacity={1}
-        stroke="none"
-      />
-    )}
-  </>
-);
+const unitWord = (unit: string, inches: boolean): string => {
+  if (unit === '–') return '';
+  if (unit === 'deg') return '°';
+  return inches ? 'in' : unit;
+};

@@ -1,113 +1,209 @@
-import { useCallback, useId, useMemo, useState } from 'react';
-import { inputNamed, inputs, results } from '../../plan/book.ts';
+import { useMemo, useState } from 'react';
+import { inputNamed, inputs, results as resultCells } from '../../plan/book.ts';
+import type { Plan } from '../../plan/plan.ts';
+import type { InputCell } from '../../plan/template.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
-import { whatHolds } from '../../session/sweep-words.ts';
+import type { StudyQuestion } from '../../session/study-desk.ts';
+import { studyWords } from '../../session/study-words.ts';
 import type { Evaluator } from '../../studies/evaluator.ts';
-import { sweep } from '../../studies/sweep.ts';
-import { labelOf, shown, unitOf } from '../parts/show.ts';
+import { type SweepAsk, type SweepPoint, type Swept, sweep, trace } from '../../studies/sweep.ts';
+import { whatHolds } from '../../studies/sweep-words.ts';
+import { labelOf } from '../parts/show.ts';
 import { useStudy } from '../parts/use-study.ts';
-import { useJudgement, usePlan, useSession } from '../use-session.ts';
-import { SweepChart } from './sweep-chart.tsx';
+import { useJudgement, usePlan } from '../use-session.ts';
+import { Chooser } from './chooser.tsx';
+import type { Labelled } from './filter-labels.ts';
+import { type OtherLine, SweepChart } from './sweep-chart.tsx';
 import { SweepTable } from './sweep-table.tsx';
 import './sweep-panel.css';
 
 /** Values looked at along an input that is not a whole number. */
 const POINTS = 41;
+/** Results drawn under one another. */
+const MOST_RESULTS = 3;
+/** Scenarios laid over the one looked at: as many as there are kinds of line. */
+const MOST_OTHERS = 3;
+/** Height of the line of words above a chart and of the one below it, px. */
+const WORDS = 52;
+const LEAST_HEIGHT = 120;
 
-const swept = inputs.filter(
-  (cell) => (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined,
-);
-const judged = results.filter((cell) => cell.flag !== true);
+const NO_LINES: readonly OtherLine[] = [];
+const NO_LIMITS: ReadonlySet<string> = new Set();
+
+const sweepable = (cell: InputCell): boolean =>
+  (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined;
+
+const inputOptions: readonly Labelled[] = inputs.filter(sweepable);
+const resultOptions: readonly Labelled[] = resultCells.filter((cell) => cell.flag !== true);
+
+function askFor(cell: InputCell, drawn: readonly string[], evaluator: Evaluator): SweepAsk {
+  const [low, high] = cell.usual ?? [0, 1];
+  return {
+    input: cell.name,
+    results: drawn,
+    low,
+    high,
+    present: evaluator.evaluate(new Map()).value(cell.name),
+    whole: cell.type === 'whole',
+    only: cell.only,
+    points: POINTS,
+  };
+}
+
+const sweepQuestion = (cell: InputCell, drawn: readonly string[], plan: Plan): StudyQuestion<Swept> => ({
+  key: `sweep ${cell.name}: ${drawn.join(' ')}`,
+  urgent: true,
+  make(evaluatorOf) {
+    const evaluator = evaluatorOf(plan.active);
+    return sweep(evaluator, askFor(cell, drawn, evaluator));
+  },
+});
+
+const linesQuestion = (
+  cell: InputCell,
+  drawn: readonly string[],
+  plan: Plan,
+  scenarios: readonly (string | null)[],
+): StudyQuestion<readonly (readonly SweepPoint[])[]> => ({
+  key: `lines ${cell.name}: ${drawn.join(' ')}: ${JSON.stringify(scenarios)}`,
+  urgent: true,
+  make: (evaluatorOf) => trace(scenarios.map(evaluatorOf), askFor(cell, drawn, evaluatorOf(plan.active))),
+});
+
+const BASE = 'Base';
 
 interface Props {
-  /** Height of the whole panel's plot, px. */
+  /** Height of one chart with the words above and below it, px. */
   readonly height: number;
 }
 
-/** One input varied, one result drawn, with the limits that judge it and where they turn. */
+/** One input varied and up to three results drawn, with the limits that judge them and where those turn. */
 export function SweepPanel({ height }: Props) {
-  const session = useSession();
   const plan = usePlan();
   const judgement = useJudgement();
   const [input, setInput] = useState('shim_count');
-  const [asked, setAsked] = useState<string>();
-  const id = useId();
+  const [picked, setPicked] = useState<readonly string[]>([]);
+  const [isCompared, setCompared] = useState(false);
   const worst = worstFirst(standingOf(judgement.limits)).find((it) => it.graded)?.result;
-  const [held, setHeld] = useState<string>();
-  // The result that is drawn at first is the worst one; once drawn it stays, so that an edit can be followed.
-  if (held === undefined && worst !== undefined) setHeld(worst);
-  const result = asked ?? held ?? 'rudder_gap';
-  const cell = inputNamed(input);
+  const [first, setFirst] = useState<string>();
+  // The result drawn at first is the worst one; once drawn it stays, so that an edit can be followed.
+  if (first === undefined && worst !== undefined) setFirst(worst);
 
-  const make = useCallback(
-    (evaluator: Evaluator) => {
-      const present = session.value(input);
-      const [low, high] = inputNamed(input)?.usual ?? [0, 1];
-      return sweep(evaluator, {
-        input,
-        results: [result],
-        low,
-        high,
-        present: typeof present === 'number' ? present : null,
-        whole: inputNamed(input)?.type === 'whole',
-        only: inputNamed(input)?.only,
-        points: POINTS,
-      });
-    },
-    [session, input, result],
+  const cell = inputNamed(input);
+  const drawn = picked.length === 0 ? [first ?? 'rudder_gap'] : picked;
+  const scenarios = [null, ...plan.scenarios.map((it) => it.name)]
+    .filter((it) => it !== plan.active)
+    .slice(0, MOST_OTHERS);
+  const canCompare = plan.scenarios.length > 0;
+  const compares = canCompare && isCompared;
+
+  const { value, stale, why, progress } = useStudy(cell && sweepQuestion(cell, drawn, plan));
+  const lines = useStudy(cell && compares ? linesQuestion(cell, drawn, plan, scenarios) : undefined);
+  const names = scenarios.map((it) => it ?? BASE).join('\n');
+  const others = useMemo(
+    () =>
+      compares && lines.value !== undefined
+        ? lines.value.map((points, i): OtherLine => ({ name: names.split('\n')[i] ?? '', points }))
+        : NO_LINES,
+    [compares, lines.value, names],
   );
-  const { value, stale, why, progress } = useStudy(make);
-  const fits = value !== undefined && value.ask.input === input && value.ask.results[0] === result;
-  const limits = useMemo(
-    () => judgement.limits.filter((it) => it.result === result),
-    [judgement.limits, result],
-  );
+  const words = useMemo(() => studyWords(plan), [plan]);
+  const byResult = useMemo(() => {
+    const found = new Map<string, Set<string>>();
+    for (const { name, result } of judgement.limits)
+      found.set(result, (found.get(result) ?? new Set()).add(name));
+    return found;
+    // Which limits judge a result follows from the owner's own limits alone, not from how they stand.
+  }, [judgement.limits]);
+  const options = useMemo(() => [...resultOptions, ...plan.ownCells], [plan.ownCells]);
+
+  const pick = (i: number, name: string): void =>
+    setPicked(drawn.includes(name) ? drawn : drawn.map((it, n) => (n === i ? name : it)));
+  const chartHeight = Math.max(LEAST_HEIGHT, Math.round((height - WORDS) * (drawn.length > 1 ? 0.8 : 1)));
 
   return (
-    <section className="sweep" data-view="sweep" aria-label="Sweep" aria-busy={stale}>
-      <div className="sweep-ask">
-        <label className="sweep-pick type-small" htmlFor={`${id}r`}>
-          <span className="base-spoken">Result drawn</span>
-          <select id={`${id}r`} value={result} onChange={(event) => setAsked(event.target.value)}>
-            {[...judged, ...plan.ownCells].map((it) => (
-              <option key={it.name} value={it.name}>
-                {it.label}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label className="sweep-pick type-small" htmlFor={`${id}i`}>
-          against
-          <select id={`${id}i`} value={input} onChange={(event) => setInput(event.target.value)}>
-            {swept.map((it) => (
-              <option key={it.name} value={it.name}>
-                {it.label}
-              </option>
-            ))}
-          </select>
-        </label>
-      </div>
-      {why !== undefined ? (
-        <p className="sweep-failed type-small">The sweep could not be made: {why}</p>
-      ) : fits && cell !== undefined ? (
-        <SweepChart swept={value} cell={cell} limits={limits} stale={stale} height={height - 92} />
-      ) : (
-        <p className="sweep-failed type-small base-soft">
-          {progress === undefined ? 'Working it out.' : `${progress.done} of ${progress.of}.`}
-        </p>
-      )}
-      {fits && (
+    <section
+      className="sweep"
+      data-view="sweep"
+      aria-label="Sweep"
+      aria-busy={stale}
+      data-stale={stale ? '' : undefined}
+    >
+      {drawn.map((result, i) => (
+        <div className="sweep-one" key={result}>
+          <div className="sweep-ask type-small">
+            <Chooser says="Result drawn" value={result} options={options} onPick={(name) => pick(i, name)}>
+              {labelOf(result, plan)}
+            </Chooser>
+            {i === 0 && (
+              <>
+                <span>against</span>
+                <Chooser says="Varied" value={input} options={inputOptions} onPick={setInput}>
+                  {labelOf(input, plan)}
+                </Chooser>
+              </>
+            )}
+            {drawn.length > 1 && (
+              <button
+                type="button"
+                className="base-plain-button base-soft"
+                aria-label={`Leave out ${labelOf(result, plan)}`}
+                onClick={() => setPicked(drawn.filter((it) => it !== result))}
+              >
+                leave out
+              </button>
+            )}
+          </div>
+          {why === undefined && value !== undefined && cell !== undefined ? (
+            <SweepChart
+              swept={value}
+              index={i}
+              cell={cell}
+              limits={byResult.get(result) ?? NO_LIMITS}
+              height={chartHeight}
+              scenario={compares ? (plan.active ?? BASE) : undefined}
+              others={others}
+              stale={stale}
+            />
+          ) : (
+            <div className="sweep-frame" style={{ height: chartHeight }}>
+              <p className="type-small">
+                {why !== undefined
+                  ? `The sweep could not be made: ${why}`
+                  : progress === undefined
+                    ? 'Working it out.'
+                    : `${progress.done} of ${progress.of}.`}
+              </p>
+            </div>
+          )}
+        </div>
+      ))}
+      {why === undefined && value !== undefined && (
         <>
-          <p className="sweep-read type-small">
-            {stale ? 'For the plan before the last edit. ' : ''}
-            {whatHolds(value, plan.units)}
-          </p>
-          <SweepTable
-            swept={value}
-            inputLabel={labelOf(input, plan)}
-            resultLabel={labelOf(result, plan)}
-            show={(at, name) => (at === null ? 'no answer' : shown(at, unitOf(name, plan), plan.units))}
-          />
+          <p className="sweep-holds type-small">{whatHolds(value, words)}</p>
+          <div className="sweep-more type-small">
+            {drawn.length < MOST_RESULTS && (
+              <Chooser
+                says="Another result"
+                value={undefined}
+                options={options.filter((it) => !drawn.includes(it.name))}
+                onPick={(name) => setPicked([...drawn, name])}
+              >
+                Draw another result
+              </Chooser>
+            )}
+            {canCompare && (
+              <label className="sweep-compare">
+                <input
+                  type="checkbox"
+                  checked={isCompared}
+                  onChange={(event) => setCompared(event.target.checked)}
+                />
+                Scenarios over it
+              </label>
+            )}
+          </div>
+          <SweepTable swept={value} plan={plan} words={words} />
         </>
       )}
     </section>

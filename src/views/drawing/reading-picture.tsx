@@ -1,8 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { layout } from '../../drawings/layout/layout.ts';
+import { readingPicture } from '../../drawings/reading/reading-picture.ts';
+import type { Scene } from '../../drawings/scene.ts';
 import { sideView } from '../../drawings/side/side-view.ts';
-import { useLook, usePlan, useReady, useSession } from '../use-session.ts';
+import type { Session } from '../../session/session.ts';
 import { useBox } from '../parts/use-box.ts';
+import { useLook, usePlan, useReady, useSession } from '../use-session.ts';
 import { SceneSvg } from './scene-svg.tsx';
 import { sessionValues } from './session-values.ts';
 import './reading-picture.css';
@@ -12,7 +15,7 @@ const judgementOf = (session: { readonly judgement: object }): object => session
 /** Pictures are drawn a screen before they are scrolled to. */
 const AHEAD = '100% 0px';
 
-/** The part of the mount that an input belongs to, lit; nothing for an input that is no part of the side view. */
+/** What an input measures, drawn small; nothing for an input that has no place on the boat. */
 export function ReadingPicture({ name }: { readonly name: string }) {
   const frame = useRef<HTMLDivElement>(null);
   const box = useBox(frame);
@@ -33,6 +36,16 @@ export function ReadingPicture({ name }: { readonly name: string }) {
   );
 }
 
+/** The reading's own picture, or the side view through a window on the part that a choice moves. */
+function sceneFor(name: string, session: Session): Scene | undefined {
+  const values = sessionValues(session);
+  const unit = session.plan.units;
+  const picture = readingPicture(name, values, { unit });
+  if (picture !== null) return picture;
+  const side = sideView(values, { unit, part: name, lit: name });
+  return side.cropped ? side : undefined;
+}
+
 interface Props {
   readonly name: string;
   readonly width: number;
@@ -45,10 +58,10 @@ function Picture({ name, width, height }: Props) {
   const ready = useReady();
   const judgement = useLook(judgementOf);
   const drawn = useMemo(() => {
-    if (!ready || judgement === undefined) return undefined;
+    if (!ready || judgement === undefined || units === undefined) return undefined;
     try {
-      const scene = sideView(sessionValues(session), { unit: units, part: name, lit: name });
-      return scene.cropped ? layout(scene, { width, height }) : undefined;
+      const scene = sceneFor(name, session);
+      return scene === undefined ? undefined : layout(scene, { width, height });
     } catch {
       // A small picture that cannot be drawn is left out; the large drawing says why.
       return undefined;

@@ -53,7 +53,11 @@ function textOf(row: GridRow, column: Column, facts: Facts, meant: 'mm' | 'in' |
 }
 
 /** The refused text that stands in a cell of these facts. */
-export function refusedIn(row: GridRow, column: Column, facts: Facts): { typed: string; why?: string } | undefined {
+export function refusedIn(
+  row: GridRow,
+  column: Column,
+  facts: Facts,
+): { typed: string; why?: string } | undefined {
   if (row.kind === 'new') return column === 'label' ? facts.labelText : undefined;
   switch (column) {
     case 'label':

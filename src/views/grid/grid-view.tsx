@@ -5,7 +5,8 @@ import { useSession } from '../use-session.ts';
 import { BackingColumn } from './backing/backing-column.tsx';
 import type { Outcome } from './put-many.ts';
 import { type GridPage, isCellRow } from './rows.ts';
-import { type Chosen, type GridTable, mountTable } from './table/mount.ts';
+import type { Chosen } from './table/chosen.ts';
+import { type GridTable, mountTable } from './table/mount.ts';
 import './grid-view.css';
 
 interface Props {

@@ -1,5 +1,5 @@
-import type { Session } from '../../session/session.ts';
 import { type KeptDrafts, keptDraftsOf } from '../../session/kept-drafts.ts';
+import type { Session } from '../../session/session.ts';
 import type { Column } from './columns.ts';
 import type { GridRow } from './rows.ts';
 

@@ -1,5 +1,5 @@
-import { numberPiece } from '../../units/format-number.ts';
 import { lengthPieces } from '../../units/format-length.ts';
+import { numberPiece } from '../../units/format-number.ts';
 import type { Facts } from './facts.ts';
 import type { BookRow } from './rows.ts';
 
@@ -13,7 +13,9 @@ export function offByFigure(row: BookRow, { reading, units }: Facts): string {
   if (offBy === 0) return '0';
   const { unit } = row.cell;
   const [piece] =
-    unit === 'mm' && units === 'in' ? lengthPieces(offBy, { unit: 'in', fraction: 64 }) : [plain(offBy, unit)];
+    unit === 'mm' && units === 'in'
+      ? lengthPieces(offBy, { unit: 'in', fraction: 64 })
+      : [plain(offBy, unit)];
   return piece?.figure ?? '';
 }
 

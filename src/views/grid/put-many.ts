@@ -1,6 +1,6 @@
-import type { InputCell } from '../../plan/template.ts';
 import { setReading } from '../../plan/edit.ts';
 import { type Plan, readingOf } from '../../plan/plan.ts';
+import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { enterText } from '../../workbook/enter.ts';
 import type { Column } from './columns.ts';

@@ -1,8 +1,8 @@
-import { readContent } from '../../session/own-cells/read-content.ts';
-import { nameFrom } from '../../session/own-cells/name-from.ts';
 import { setOwnCell } from '../../plan/edit.ts';
 import { ownNameRefusal } from '../../plan/own-name.ts';
 import type { OwnCell } from '../../plan/plan.ts';
+import { nameFrom } from '../../session/own-cells/name-from.ts';
+import { readContent } from '../../session/own-cells/read-content.ts';
 import type { Done, Session } from '../../session/session.ts';
 import { parseEntry } from '../../units/parse-entry.ts';
 import type { Column } from './columns.ts';

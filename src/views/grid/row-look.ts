@@ -52,7 +52,7 @@ function edgeOf(row: CellRow, facts: Facts): string {
 }
 
 /** The value in use, base units: a reading's own while the engine is still loading. */
-export function valueOf(facts: Facts): Value {
+export function valueInUse(facts: Facts): Value {
   if (facts.answer !== undefined) return facts.answer.value;
   return facts.reading?.value ?? facts.own?.value ?? null;
 }
@@ -77,7 +77,7 @@ function valueLook(row: CellRow, facts: Facts): Look {
   if (facts.valueText !== undefined) {
     return look(facts.valueText.typed, 'box refused', { word: 'refused', refused: true });
   }
-  const value = valueOf(facts);
+  const value = valueInUse(facts);
   if (value === null) return withoutValue(row, facts);
   const [piece] = piecesOf(value, unitOf(row, facts), facts.units);
   const figure = piece?.figure ?? '';
@@ -93,7 +93,7 @@ function unitLook(row: CellRow, facts: Facts): Look {
     return look(facts.unitText.typed, 'box refused', { refused: true });
   }
   const unit = unitOf(row, facts);
-  const value = valueOf(facts);
+  const value = valueInUse(facts);
   if (typeof value === 'boolean' || typeof value === 'string') return look('', 'soft');
   const [first, second] = piecesOf(value ?? 0, unit, facts.units);
   const inches = value === null || second === undefined ? '' : `${second.figure} ${second.unit}`;

@@ -4,7 +4,9 @@ import './action.css';
 
 interface Props {
   readonly children: ReactNode;
-  readonly onPress: () => void;
+  readonly onPress?: () => void;
+  /** Sends the form it stands in, as Enter in a field does. */
+  readonly submits?: boolean;
   /** The one thing to do next on this screen. */
   readonly plate?: boolean;
   readonly icon?: IconName;
@@ -12,6 +14,8 @@ interface Props {
   /** What a screen reader says instead of the words alone, such as the name of what would be deleted. */
   readonly says?: string;
   readonly expanded?: boolean;
+  /** Leaves the focus where it is when pressed with a pointer. */
+  readonly leavesFocus?: boolean;
   /** Takes the focus when it appears. */
   readonly focused?: boolean;
 }
@@ -20,21 +24,24 @@ interface Props {
 export const Action = ({
   children,
   onPress,
+  submits = false,
   plate = false,
   icon,
   disabled = false,
   says,
   expanded,
+  leavesFocus = false,
   focused,
 }: Props) => (
   <button
     className={plate ? 'action action-plate base-on-ink' : 'action'}
-    type="button"
+    type={submits ? 'submit' : 'button'}
     disabled={disabled}
     aria-label={says}
     aria-expanded={expanded}
     // biome-ignore lint/a11y/noAutofocus: only where what had the focus is gone
     autoFocus={focused}
+    onMouseDown={leavesFocus ? (event) => event.preventDefault() : undefined}
     onClick={onPress}
   >
     {icon !== undefined && <Icon name={icon} />}

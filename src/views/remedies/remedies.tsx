@@ -1,69 +1,107 @@
-import { useCallback, useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { inputNamed } from '../../plan/book.ts';
-import { harmSentences, movablesFor, remedySentence } from '../../session/remedy-words.ts';
-import type { Evaluator } from '../../studies/evaluator.ts';
-import { type Remedy, remedies } from '../../studies/remedies.ts';
+import type { Plan } from '../../plan/plan.ts';
+import { studyWords } from '../../session/study-words.ts';
+import type { Remedy } from '../../studies/remedies.ts';
+import { mendsSentence, remedySentence, worseSentences } from '../../studies/remedy-words.ts';
+import type { Words } from '../../studies/words.ts';
 import { Action } from '../parts/action.tsx';
-import { type StudyState, useStudy } from '../parts/use-study.ts';
+import { glide } from '../parts/glide.ts';
 import { useLimit, usePlan, useSession } from '../use-session.ts';
+import { useRemedies, useRemedySentence } from './use-remedies.ts';
 import './remedies.css';
 
-/** What would mend a limit, worked out again whenever the plan changes. */
-export function useRemedies(limit: string | undefined): StudyState<readonly Remedy[]> {
-  const session = useSession();
-  const make = useCallback(
-    (evaluator: Evaluator) =>
-      remedies(evaluator, {
-        limit: limit ?? '',
-        choices: movablesFor(limit ?? '', session.plan, session.workbook?.uses() ?? new Map(), (name) =>
-          session.value(name),
-        ),
-      }),
-    [limit, session],
-  );
-  return useStudy(limit === undefined ? undefined : make);
-}
-
-/** The first remedy as a sentence for the lead; empty while it is being worked out. */
+/** The best remedy as a sentence for the lead; empty while it is being worked out. */
 export function RemedySentence({ limit }: { readonly limit: string }) {
-  const { units } = usePlan();
-  const { value, stale } = useRemedies(limit);
-  const best = stale ? undefined : value?.[0];
-  return best === undefined || best.mended.after.name !== limit ? null : remedySentence(best, units);
+  return useRemedySentence(limit) ?? null;
 }
 
-/** The choices that reach a limit which is past or near: the value that mends it, what that makes worse, and a try. */
+/** What would mend a limit that is past or near: each choice that does, what it makes worse, and a try. */
 export function Remedies({ limit }: { readonly limit: string }) {
   const session = useSession();
-  const { units } = usePlan();
+  const plan = usePlan();
   const state = useLimit(limit)?.verdict.state;
-  const asks = state === 'past' || state === 'near';
-  const { value, stale, why } = useRemedies(asks ? limit : undefined);
-  const found = useMemo(() => (value ?? []).filter((it) => it.mended.after.name === limit), [value, limit]);
-  if (!asks) return null;
-  if (why !== undefined) return <p>What would mend it could not be worked out: {why}</p>;
-  if (stale && found.length === 0) return <p className="base-soft">Working out what would mend it.</p>;
-  if (found.length === 0) {
-    return (
-      <p>No single choice mends it inside its usual range. Look at the readings and bounds it rests on.</p>
-    );
-  }
+  const words = useMemo(() => studyWords(plan), [plan]);
+  const { value, stale, why, progress } = useRemedies(limit);
+  const [told, setTold] = useState<string>();
+  const [tried, setTried] = useState<Plan>();
+
+  const attempt = ({ choice, first }: Remedy): void => {
+    glide();
+    const done = session.choose(choice, first.value);
+    setTold(done.ok ? undefined : done.why);
+    setTried(done.ok ? session.plan : undefined);
+  };
+  const undo = tried === plan && (
+    <p className="remedies-tried">
+      Tried.{' '}
+      <Action icon="undo" says="Undo the remedy tried" onPress={() => session.undo()}>
+        Undo
+      </Action>
+    </p>
+  );
+  if (state !== 'past' && state !== 'near') return undo || null;
   return (
-    <ul className="remedies" aria-busy={stale}>
-      {found.map((remedy) => (
-        <li key={remedy.choice} className="remedy">
-          <p>
-            <b>{remedySentence(remedy, units)}</b> {harmSentences(remedy, units).join(' ')}
-          </p>
-          <Action
-            disabled={stale}
-            says={`Try it: ${inputNamed(remedy.choice)?.label ?? remedy.choice}`}
-            onPress={() => session.choose(remedy.choice, remedy.value)}
-          >
-            Try it
-          </Action>
-        </li>
-      ))}
-    </ul>
+    <div className="remedies" data-view="remedies" aria-busy={stale}>
+      {undo}
+      {told !== undefined && <p role="alert">{told}</p>}
+      {why !== undefined ? (
+        <p>What would mend it could not be worked out: {why}</p>
+      ) : value === undefined ? (
+        <p className="base-soft">
+          {progress === undefined
+            ? 'Working out what would mend it.'
+            : `Working out what would mend it: ${progress.done} of about ${progress.of}.`}
+        </p>
+      ) : (
+        <>
+          {value.remedies.length === 0 && (
+            <p>
+              No single choice mends it inside its usual range. Look at the readings and bounds it rests on.
+            </p>
+          )}
+          {value.accepting && <p>No choice of the mount mends it by itself; only what you accept would.</p>}
+          <ul className="remedies-list">
+            {value.remedies.map((remedy) => (
+              <Row
+                key={remedy.choice}
+                remedy={remedy}
+                accepting={value.accepting}
+                words={words}
+                stale={stale}
+                onTry={attempt}
+              />
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+interface RowProps {
+  readonly remedy: Remedy;
+  readonly accepting: boolean;
+  readonly words: Words;
+  readonly stale: boolean;
+  readonly onTry: (remedy: Remedy) => void;
+}
+
+function Row({ remedy, accepting, words, stale, onTry }: RowProps) {
+  const says = [...worseSentences(remedy.first, words), mendsSentence(remedy.first, words)];
+  return (
+    <li className="remedy">
+      <div>
+        <p className="remedy-gives">{remedySentence(remedy, accepting, words)}</p>
+        {says.map((it) => it !== undefined && <p key={it}>{it}</p>)}
+      </div>
+      <Action
+        disabled={stale}
+        says={`Try it: ${inputNamed(remedy.choice)?.label ?? remedy.choice}`}
+        onPress={() => onTry(remedy)}
+      >
+        Try it
+      </Action>
+    </li>
   );
 }

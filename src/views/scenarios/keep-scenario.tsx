@@ -40,7 +40,7 @@ export function KeepScenario() {
         onChange={(event) => setTyped(event.target.value)}
         onFocus={(event) => event.target.select()}
       />
-      <Action plate onPress={keep}>
+      <Action plate submits>
         Keep as a scenario
       </Action>
       {why !== undefined && (

@@ -3,7 +3,13 @@ import type { Bound } from '../../plan/template.ts';
 import type { LimitRule } from '../limit-rule.ts';
 
 /** Limit states by the number that stands for each in a column. */
-export const STATES = ['inside', 'near', 'past', 'no answer', 'does not apply'] as const satisfies readonly State[];
+export const STATES = [
+  'inside',
+  'near',
+  'past',
+  'no answer',
+  'does not apply',
+] as const satisfies readonly State[];
 
 const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 
@@ -86,7 +92,12 @@ export function judgeBlock(rule: LimitRule, looks: Looks): JudgeBlock {
 }
 
 /** The least room over limits already judged. */
-export function leastOf(limits: readonly LimitColumns[], least: LeastColumns, from: number, to: number): void {
+export function leastOf(
+  limits: readonly LimitColumns[],
+  least: LeastColumns,
+  from: number,
+  to: number,
+): void {
   least.ratio.fill(Number.NaN, from, to);
   least.limit.fill(-1, from, to);
   least.unanswered.fill(0, from, to);

@@ -4,7 +4,7 @@ import { ruleKernel } from './kernels/by-rule.ts';
 import { choiceKernels } from './kernels/choice.ts';
 import { comparisonKernels } from './kernels/comparisons.ts';
 import { functionKernels } from './kernels/functions.ts';
-import type { Fast, Kernel } from './kernels/kernel.ts';
+import { type Fast, inFours, type Kernel } from './kernels/kernel.ts';
 import { libraryKernel } from './kernels/library.ts';
 import { kindsOf } from './kinds.ts';
 import { fill, isTyped, type Lane, laneOf } from './lanes.ts';
@@ -29,6 +29,8 @@ export interface Linked {
   /** How many points a block holds at most. */
   readonly size: number;
   readonly lanes: readonly Lane[];
+  /** One for each step, in order. */
+  readonly kernels: readonly Kernel[];
   /** Works everything out for the first `count` points of the block, whose inputs have been put in. */
   readonly run: Kernel;
 }
@@ -50,13 +52,15 @@ function kernelOf({ op, args, out, guard }: GuardedStep, lanes: readonly Lane[],
  * Links a program's steps to closures over its slots: no code is generated. `byRule` takes the plain rule for every
  * step in place of the loops written for speed, which tests compare with one another.
  */
-export function link(program: Program, size = 128, byRule = false): Linked {
+export function link(program: Program, points = 128, byRule = false): Linked {
+  const size = inFours(points);
   const lanes = kindsOf(program).map((kind) => laneOf(kind, size));
   for (const [slot, value] of program.given) fill(lanes[slot] as Lane, value);
   const kernels = program.steps.map((step) => kernelOf(step, lanes, byRule));
   return {
     size,
     lanes,
+    kernels,
     run: (count) => {
       for (const kernel of kernels) kernel(count);
     },

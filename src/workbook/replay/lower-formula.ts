@@ -2,8 +2,8 @@ import { functionNamed } from '../../calc/catalogue.ts';
 import { formulaWords } from '../formula-words.ts';
 import { NO_ANSWER } from '../no-answer.ts';
 import type { Address, BinaryType, Node, ParsedCells } from './parsed.ts';
-import { ruleNamed } from './rules.ts';
 import { miscounted } from './rules/library.ts';
+import { ruleNamed } from './rules.ts';
 import { NOT_FINITE, type Scalar, settled, unknownName, WRONG_COUNT } from './scalar.ts';
 
 /** A formula with its names resolved: values, cells by number, and operations on either. */

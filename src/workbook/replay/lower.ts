@@ -13,12 +13,8 @@ interface Cell {
   readonly address: Address;
   readonly name: string | undefined;
   part: Part;
-}
-
-function usesOf(part: Part, into: number[] = []): number[] {
-  if ('cell' in part) into.push(part.cell);
-  else if ('op' in part) for (const arg of part.args) usesOf(arg, into);
-  return into;
+  /** Every cell its formula names, in parts that come to nothing too: the engine finds its loops by them. */
+  readonly uses: number[];
 }
 
 /** Every cell that the wanted ones follow from, each with its formula's names resolved; varied ones follow from nothing. */
@@ -35,7 +31,7 @@ function reached(
     if (number === undefined) {
       number = found.length;
       numbers.set(key, number);
-      found.push({ address, name: cells.nameAt(address), part: { value: null } });
+      found.push({ address, name: cells.nameAt(address), part: { value: null }, uses: [] });
     }
     return number;
   };
@@ -58,7 +54,15 @@ function reached(
       continue;
     }
     try {
-      cell.part = lowerFormula(parsed.node, { cells, address: cell.address, numberOf });
+      cell.part = lowerFormula(parsed.node, {
+        cells,
+        address: cell.address,
+        numberOf: (address) => {
+          const number = numberOf(address);
+          cell.uses.push(number);
+          return number;
+        },
+      });
     } catch (error) {
       if (!(error instanceof CannotBeLowered)) throw error;
       return { why: `${called} cannot be replayed: ${error.message}.` };
@@ -90,7 +94,7 @@ function laidOut(cells: readonly Cell[]): Steps {
       steps.push({ op: part.op, args, out });
     }
   };
-  const { sorted, looped } = orderOf(cells.length, (i) => usesOf((cells[i] as Cell).part));
+  const { sorted, looped } = orderOf(cells.length, (i) => (cells[i] as Cell).uses);
   for (const i of sorted) putIn(i, looped.has(i) ? { value: LOOP } : (cells[i] as Cell).part);
   const named = cells.flatMap((cell, i) => (cell.name === undefined ? [] : [[cell.name, i] as const]));
   return { slots, cells: named, given, steps };

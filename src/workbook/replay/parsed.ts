@@ -15,7 +15,9 @@ export type Node =
   | { readonly type: 'FUNCTION_CALL'; readonly procedureName: string; readonly args: readonly Node[] }
   | { readonly type: 'NAMED_EXPRESSION'; readonly expressionName: string }
   | { readonly type: 'CELL_REFERENCE'; readonly reference: Reference }
-  | { readonly type: 'CELL_RANGE' | 'COLUMN_RANGE' | 'ROW_RANGE' | 'ARRAY' | 'ERROR' | 'ERROR_WITH_RAW_INPUT' };
+  | {
+      readonly type: 'CELL_RANGE' | 'COLUMN_RANGE' | 'ROW_RANGE' | 'ARRAY' | 'ERROR' | 'ERROR_WITH_RAW_INPUT';
+    };
 
 export type BinaryType =
   | 'CONCATENATE_OP'

@@ -12,6 +12,7 @@ import {
   type Looked,
   leastOf,
 } from './judge-lanes.ts';
+import { fillUp } from './kernels/kernel.ts';
 import { type Lane, read } from './lanes.ts';
 import { type Linked, link } from './link.ts';
 import type { Input, Program } from './program.ts';
@@ -48,6 +49,7 @@ function putIn({ name, kind }: Input, lane: Lane, column: Column, from: number, 
     else if (kind === 'text' && typeof value === 'string' && any !== undefined) any[i] = value;
     else throw new RangeError(`${name} takes ${TYPE[kind]} at every point; ${String(value)} was given.`);
   }
+  fillUp(lane, count);
 }
 
 /** A value as the engine hands it out. */
@@ -163,15 +165,20 @@ export class Replay {
 
   /** Evaluates one point; inputs not told keep what they hold now. Ask `answer` and `judgement` for what came of it. */
   evaluate(values: ReadonlyMap<string, Value>): void {
-    const columns = this.program.inputs.map(({ name, present }) => [values.get(name) ?? present] as unknown as Column);
+    const columns = this.program.inputs.map(
+      ({ name, present }) => [values.get(name) ?? present] as unknown as Column,
+    );
     this.#runBlock(columns, 0, 1);
   }
 
   /** What a wanted name came to at a point of the last block, the first by default. */
   answer(name: string, i = 0): Answer {
-    const slot = this.#slots.get(name);
-    if (slot === undefined) return { value: null, why: `There is no cell named ${name}.` };
-    return answerOf(read(this.#linked.lanes[slot] as Lane, i));
+    return answerOf(this.unrounded(name, i));
+  }
+
+  /** The same before it is rounded as the engine rounds what it hands out. */
+  unrounded(name: string, i = 0): Scalar {
+    return read(this.#laneOf(name).lane, i);
   }
 
   /** Every limit asked for, reasons included, at a point of the last block. */
@@ -183,7 +190,8 @@ export class Replay {
     const { inputs } = this.program;
     inputs.forEach((input, i) => {
       const column = columns[i];
-      if (column === undefined) throw new RangeError(`${input.name} is varied, but no values were given for it.`);
+      if (column === undefined)
+        throw new RangeError(`${input.name} is varied, but no values were given for it.`);
       putIn(input, this.#linked.lanes[input.slot] as Lane, column, from, count);
     });
     this.#linked.run(count);

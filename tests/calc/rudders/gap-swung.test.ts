@@ -98,7 +98,7 @@ describe('the closest approach of two swinging rudders', { timeout: 30_000 }, ()
         if (answer <= 0) met.crossing++;
         if (it.lean !== 0) met.leaning++;
       }),
-      { numRuns: 200, seed: 20 },
+      { numRuns: 200, seed: 20, endOnFailure: true },
     );
     // The draws reach every kind of pair.
     for (const count of Object.values(met)) expect(count).toBeGreaterThan(10);

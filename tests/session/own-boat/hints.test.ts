@@ -15,8 +15,8 @@ describe('hintsFor', () => {
   });
 
   it('says what lying ashore does to a height and to a slope', () => {
-    expect(hints('transom_top', 'ashore')).toContain('20 mm');
-    expect(hints('transom_rake', 'ashore')).toContain('1°');
+    expect(hints('transom_top', 'ashore')).toContain('mark the water has left');
+    expect(hints('transom_rake', 'ashore')).toContain('seldom lies as it sails');
   });
 
   it('sends what lies under water to the next time ashore', () => {

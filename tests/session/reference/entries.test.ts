@@ -5,6 +5,7 @@ import { newPlan } from '../../../src/plan/new-plan.ts';
 import { STANDARD_WORDS } from '../../../src/plan/standard-words.ts';
 import { callOf } from '../../../src/session/reference/call-of.ts';
 import { bookEntries, entriesWith, found } from '../../../src/session/reference/entries.ts';
+import { exampleOf } from '../../../src/session/reference/example-of.ts';
 import { STANDARD_FUNCTIONS } from '../../../src/session/reference/standard-functions.ts';
 import { whereFrom } from '../../../src/session/reference/where-from.ts';
 import { isCellName } from '../../../src/workbook/contents.ts';
@@ -56,6 +57,18 @@ describe('callOf', () => {
   it('sets what may be left out in brackets', () => {
     const record = catalogue.find((it) => it.id === 'TRANSOM_FACE_X');
     expect(record && callOf(record)).toBe('TRANSOM_FACE_X(y; z; rake; camber_radius; [profile])');
+  });
+});
+
+describe('exampleOf', () => {
+  it('writes the call with its numbers and what it gives', () => {
+    const record = catalogue.find((it) => it.id === 'TRANSOM_FACE_X') ?? expect.fail();
+    expect(exampleOf(record)).toBe('TRANSOM_FACE_X(300; 0; 0; 2500) = -18.065271 mm');
+  });
+
+  it('writes yes/no as formulas do', () => {
+    const record = catalogue.find((it) => it.flag === true) ?? expect.fail();
+    expect(exampleOf(record)).toMatch(/= (?:TRUE|FALSE)$/);
   });
 });
 

@@ -8,11 +8,16 @@ const css = readFileSync(resolve(import.meta.dirname, '../../../src/views/look/t
 function tokensOf(selector: string): ReadonlyMap<string, string> {
   const start = css.indexOf(`${selector} {`);
   const block = css.slice(start, css.indexOf('}', start));
-  return new Map([...block.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/gi)].map((it) => [it[1] ?? '', it[2] ?? '']));
+  return new Map(
+    [...block.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/gi)].map((it) => [it[1] ?? '', it[2] ?? '']),
+  );
 }
 
 const film = tokensOf(':root');
-const deck = tokensOf(":root[data-deck-light='on']").size > 0 ? tokensOf(":root[data-deck-light='on']") : tokensOf(':root[data-deck-light="on"]');
+const deck =
+  tokensOf(":root[data-deck-light='on']").size > 0
+    ? tokensOf(":root[data-deck-light='on']")
+    : tokensOf(':root[data-deck-light="on"]');
 
 /** Relative luminance and contrast, WCAG 2.2. */
 function luminance(hex: string): number {
@@ -35,7 +40,8 @@ const on = (tokens: ReadonlyMap<string, string>, ink: string, ground: string): n
 
 describe('the colour tokens', () => {
   it('are all there', () => {
-    for (const name of [...GROUNDS, 'ink', 'soft', 'edge', 'hair', 'mark']) expect(film.get(name), name).toMatch(/^#/);
+    for (const name of [...GROUNDS, 'ink', 'soft', 'edge', 'hair', 'mark'])
+      expect(film.get(name), name).toMatch(/^#/);
   });
 
   it.each(['ink', 'soft', 'mark'])('%s reads as text on every ground (WCAG 2.2, 1.4.3)', (ink) => {

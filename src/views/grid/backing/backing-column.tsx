@@ -1,7 +1,7 @@
 import type { KeyboardEvent, MouseEvent, Ref } from 'react';
 import { useLook } from '../../use-session.ts';
 import { isCellRow } from '../rows.ts';
-import type { Chosen } from '../table/mount.ts';
+import type { Chosen } from '../table/chosen.ts';
 import { InputBacking } from './input-backing.tsx';
 import { OwnBacking } from './own-backing.tsx';
 import { ResultBacking } from './result-backing.tsx';
@@ -25,7 +25,6 @@ export function BackingColumn({ ref, chosen, told, onLeave, onFollow }: Props) {
     onLeave();
   };
   return (
-    // biome-ignore lint/a11y/noNoninteractiveElementInteractions: Escape and links pass through from what is inside
     <section
       className="grid-backing"
       data-view="backing"

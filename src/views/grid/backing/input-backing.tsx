@@ -64,7 +64,10 @@ function Known({ cell }: { readonly cell: InputCell }) {
     reading?.typed !== undefined && reading.formula === undefined ? ['Typed as', reading.typed] : undefined,
     reading?.offBy === undefined || reading.offBy === 0
       ? undefined
-      : [reading.normal === true ? 'Off by, one standard deviation' : 'Off by, at most', value(reading.offBy)],
+      : [
+          reading.normal === true ? 'Off by, one standard deviation' : 'Off by, at most',
+          value(reading.offBy),
+        ],
     cell.usual === undefined ? undefined : ['Usually', `${value(cell.usual[0])} to ${value(cell.usual[1])}`],
     reading?.who === undefined || reading.who === '' ? undefined : ['Read by', reading.who],
     reading?.when === undefined || reading.when === '' ? undefined : ['When', reading.when],
@@ -137,9 +140,8 @@ function Apart({ cell }: { readonly cell: InputCell }) {
     return <p className="type-small">A change here goes to “{active}” alone.</p>;
   }
   const toggle = (): void => {
-    session.edit(
-      isApart ? `${cell.label} follows the base` : `${cell.label} in “${active}” alone`,
-      (plan) => (isApart ? followBase(plan, cell.name) : setApart(plan, cell.name)),
+    session.edit(isApart ? `${cell.label} follows the base` : `${cell.label} in “${active}” alone`, (plan) =>
+      isApart ? followBase(plan, cell.name) : setApart(plan, cell.name),
     );
   };
   return (

@@ -1,7 +1,7 @@
 import { useCallback, useId, useSyncExternalStore } from 'react';
 import type { Session } from '../../../session/session.ts';
-import { piecesOf } from '../../parts/show.ts';
 import { Refused } from '../../parts/refused.tsx';
+import { piecesOf } from '../../parts/show.ts';
 import { useUnits } from '../../parts/use-units.ts';
 import { useLook, useReading, useSession } from '../../use-session.ts';
 import type { Column } from '../columns.ts';

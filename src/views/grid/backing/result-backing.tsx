@@ -20,12 +20,7 @@ export function ResultBacking({ row, cell }: Props) {
   const value = useLook(useCallback((session: Session) => session.value(cell.name), [cell.name]));
   return (
     <>
-      <Heading
-        place={`${row.page} · ${row.section}`}
-        label={cell.label}
-        name={cell.name}
-        unit={cell.unit}
-      />
+      <Heading place={`${row.page} · ${row.section}`} label={cell.label} name={cell.name} unit={cell.unit} />
       <p className="type-small">{cell.help}</p>
       <JudgedBy result={cell.name} />
       <BackingText

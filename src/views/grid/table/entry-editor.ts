@@ -31,6 +31,10 @@ export class EntryEditor extends TextEditor {
     super.createElements(type);
     // Beside the grid rather than in it, where only rows may stand.
     this.hot.rootElement.parentElement?.append(this.TEXTAREA_PARENT);
+    // Out there, the grid would take a click into the text for one that leaves it.
+    for (const kind of ['mousedown', 'mouseup', 'click', 'touchstart', 'touchend']) {
+      this.TEXTAREA_PARENT.addEventListener(kind, (event) => event.stopPropagation());
+    }
     this.TEXTAREA.setAttribute('aria-label', 'Value');
     this.TEXTAREA.spellcheck = false;
     this.TEXTAREA.autocomplete = 'off';

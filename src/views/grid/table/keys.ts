@@ -9,6 +9,8 @@ export interface Keys {
   /** Whether Escape dropped a refused text. */
   readonly drop: () => boolean;
   readonly isEditable: () => boolean;
+  /** Goes to the first cell, or to the first of the chosen column: above it the grid's own key would reach a heading. */
+  readonly top: (inColumn: boolean) => void;
 }
 
 const isPlain = (event: KeyboardEvent): boolean =>
@@ -47,6 +49,13 @@ function plainKey(event: KeyboardEvent, keys: Keys): boolean {
   }
 }
 
+function topKey(event: KeyboardEvent, keys: Keys): boolean {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return false;
+  if (event.key !== 'Home' && event.key !== 'ArrowUp') return false;
+  keys.top(event.key === 'ArrowUp');
+  return true;
+}
+
 /** Whether a key was used up; the grid's own keys get the rest. Not to be asked while a text is being edited. */
 export const onTableKey = (event: KeyboardEvent, keys: Keys): boolean =>
-  journalKey(event, keys) || plainKey(event, keys);
+  journalKey(event, keys) || topKey(event, keys) || plainKey(event, keys);

@@ -5,7 +5,8 @@ import { COLUMNS, SPOKEN } from '../columns.ts';
  * make the scrolling box one.
  */
 export function keepOneStop(root: HTMLElement, chosen: HTMLElement | null | undefined): void {
-  const stop = chosen ?? root.querySelector<HTMLElement>('.ht_master td.grid-cell:not(.grid-page, .grid-section)');
+  const stop =
+    chosen ?? root.querySelector<HTMLElement>('.ht_master td.grid-cell:not(.grid-page, .grid-section)');
   for (const td of root.querySelectorAll<HTMLElement>('td[tabindex="0"]')) if (td !== stop) td.tabIndex = -1;
   if (stop !== null && stop.tabIndex !== 0) stop.tabIndex = 0;
 }

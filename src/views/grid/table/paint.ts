@@ -1,7 +1,8 @@
 import type { Column } from '../columns.ts';
 import type { Facts } from '../facts.ts';
-import { afterFigure, type Look, valueOf } from '../row-look.ts';
+import { afterFigure, type Look, valueInUse } from '../row-look.ts';
 import { type GridRow, isCellRow, isFifth } from '../rows.ts';
+import type { Place } from '../rows-state.ts';
 
 const part = (td: HTMLElement, className: string, text: string): HTMLSpanElement => {
   const span = td.ownerDocument.createElement('span');
@@ -36,8 +37,14 @@ function fill(td: HTMLElement, column: Column, look: Look): void {
   }
 }
 
-/** Characters of a name from which it is lettered closer. */
+/** Characters of a name from which it is lettered closer, and closer still. */
 const LONG = 36;
+const LONGER = 44;
+
+const lettering = (column: Column, { text }: Look): string => {
+  if (column !== 'label' || text.length <= LONG) return '';
+  return text.length > LONGER ? 'grid-longer' : 'grid-long';
+};
 
 const classOf = (row: GridRow, column: Column, look: Look, facts: Facts): string =>
   [
@@ -46,7 +53,7 @@ const classOf = (row: GridRow, column: Column, look: Look, facts: Facts): string
     ...look.form.split(' ').map((form) => `grid-is-${form}`),
     row.kind === 'page' || row.kind === 'section' ? `grid-${row.kind}` : '',
     isFifth(row) ? 'grid-fifth' : '',
-    column === 'label' && look.text.length > LONG ? 'grid-long' : '',
+    lettering(column, look),
     column === 'label' && facts.changed ? 'grid-changed' : '',
     row.kind === 'book' && row.cell.kind === 'choice' && column === 'value' ? 'grid-of-choice' : '',
   ]
@@ -61,7 +68,7 @@ const attribute = (td: HTMLElement, name: string, value: string | undefined): vo
 /** The page hooks: which cell this is, what it holds in base units, and whether it can be typed in. */
 function hook(td: HTMLElement, row: GridRow, column: Column, look: Look, facts: Facts): void {
   const isValue = column === 'value' && isCellRow(row);
-  const value = isValue ? valueOf(facts) : null;
+  const value = isValue ? valueInUse(facts) : null;
   attribute(td, 'data-name', isValue ? row.name : undefined);
   attribute(td, 'data-value', isValue ? (value === null ? '' : String(value)) : undefined);
   attribute(td, 'data-input', isValue && look.editable ? row.name : undefined);
@@ -74,10 +81,8 @@ export const reasonId = (table: string, row: GridRow, column: Column): string =>
 /** Shows a cell of the table in an element that may have shown another before. */
 export function paint(
   td: HTMLTableCellElement,
-  row: GridRow,
-  column: Column,
+  { row, column, facts }: Place,
   look: Look,
-  facts: Facts,
   table: string,
 ): void {
   const isHead = row.kind === 'page' || row.kind === 'section';

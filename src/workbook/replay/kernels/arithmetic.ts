@@ -1,25 +1,49 @@
 import { OPTIONS } from '../../engine-options.ts';
 import type { Lane } from '../lanes.ts';
 import { DIVISION, NOT_FINITE } from '../scalar.ts';
-import { type Fast, type Kernel, tell } from './kernel.ts';
+import { type Fast, inFours, isOff, type Kernel, tell } from './kernel.ts';
 
 const EPSILON = OPTIONS.precisionEpsilon;
 
 const notFinite = () => NOT_FINITE;
 
-// Each loop is written out: one loop that is handed its operation runs several times slower.
+// Each loop is written out: one loop that is handed its operation runs several times slower. The sums of one point are
+// functions small enough for the machine to put in place. Adding 0 turns a negative zero into 0.
+
+const sum = (left: number, right: number): number => {
+  const result = left + right;
+  return Math.abs(result) < EPSILON * Math.abs(left) ? 0 : result;
+};
+
+const difference = (left: number, right: number): number => {
+  const result = left - right;
+  return Math.abs(result) < EPSILON * Math.abs(left) ? 0 : result;
+};
+
+const product = (left: number, right: number): number => left * right + 0;
+
+const quotient = (left: number, right: number): number => left / right + 0;
+
+/** Whatever to the power of 0 is 1, an error too, which must stay one. */
+const raised = (base: number, exponent: number): number =>
+  base === base ? base ** exponent + 0 : Number.NaN;
 
 function add(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
+    const end = inFours(count);
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      const left = a[i] as number;
-      const sum = left + (b[i] as number);
-      const snapped = Math.abs(sum) < EPSILON * Math.abs(left) ? 0 : sum;
-      r[i] = snapped;
-      if (snapped - snapped !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      const r0 = sum(a[i] as number, b[i] as number);
+      const r1 = sum(a[i + 1] as number, b[i + 1] as number);
+      const r2 = sum(a[i + 2] as number, b[i + 2] as number);
+      const r3 = sum(a[i + 3] as number, b[i + 3] as number);
+      r[i] = r0;
+      r[i + 1] = r1;
+      r[i + 2] = r2;
+      r[i + 3] = r3;
+      if (isOff(r0, r1, r2, r3)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
@@ -30,13 +54,18 @@ function subtract(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
+    const end = inFours(count);
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      const left = a[i] as number;
-      const rest = left - (b[i] as number);
-      const snapped = Math.abs(rest) < EPSILON * Math.abs(left) ? 0 : rest;
-      r[i] = snapped;
-      if (snapped - snapped !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      const r0 = difference(a[i] as number, b[i] as number);
+      const r1 = difference(a[i + 1] as number, b[i + 1] as number);
+      const r2 = difference(a[i + 2] as number, b[i + 2] as number);
+      const r3 = difference(a[i + 3] as number, b[i + 3] as number);
+      r[i] = r0;
+      r[i + 1] = r1;
+      r[i + 2] = r2;
+      r[i + 3] = r3;
+      if (isOff(r0, r1, r2, r3)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
@@ -47,12 +76,18 @@ function multiply(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
+    const end = inFours(count);
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      // Adding 0 turns a negative zero into 0.
-      const product = (a[i] as number) * (b[i] as number) + 0;
-      r[i] = product;
-      if (product - product !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      const r0 = product(a[i] as number, b[i] as number);
+      const r1 = product(a[i + 1] as number, b[i + 1] as number);
+      const r2 = product(a[i + 2] as number, b[i + 2] as number);
+      const r3 = product(a[i + 3] as number, b[i + 3] as number);
+      r[i] = r0;
+      r[i + 1] = r1;
+      r[i + 2] = r2;
+      r[i + 3] = r3;
+      if (isOff(r0, r1, r2, r3)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
@@ -63,11 +98,18 @@ function divide(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
+    const end = inFours(count);
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      const quotient = (a[i] as number) / (b[i] as number) + 0;
-      r[i] = quotient;
-      if (quotient - quotient !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      const r0 = quotient(a[i] as number, b[i] as number);
+      const r1 = quotient(a[i + 1] as number, b[i + 1] as number);
+      const r2 = quotient(a[i + 2] as number, b[i + 2] as number);
+      const r3 = quotient(a[i + 3] as number, b[i + 3] as number);
+      r[i] = r0;
+      r[i + 1] = r1;
+      r[i + 2] = r2;
+      r[i + 3] = r3;
+      if (isOff(r0, r1, r2, r3)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, (i) => (b[i] === 0 ? DIVISION : NOT_FINITE));
@@ -78,13 +120,18 @@ function power(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
+    const end = inFours(count);
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      const base = a[i] as number;
-      // Whatever to the power of 0 is 1, an error too, which must stay one.
-      const result = base === base ? base ** (b[i] as number) + 0 : Number.NaN;
-      r[i] = result;
-      if (result - result !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      const r0 = raised(a[i] as number, b[i] as number);
+      const r1 = raised(a[i + 1] as number, b[i + 1] as number);
+      const r2 = raised(a[i + 2] as number, b[i + 2] as number);
+      const r3 = raised(a[i + 3] as number, b[i + 3] as number);
+      r[i] = r0;
+      r[i + 1] = r1;
+      r[i + 2] = r2;
+      r[i + 3] = r3;
+      if (isOff(r0, r1, r2, r3)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);

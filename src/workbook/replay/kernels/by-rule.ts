@@ -1,7 +1,7 @@
 import { isTyped, type Lane, read, write } from '../lanes.ts';
 import { applied } from '../rules.ts';
 import type { Scalar } from '../scalar.ts';
-import type { Kernel } from './kernel.ts';
+import { fillUp, type Kernel } from './kernel.ts';
 
 /** A step worked out point by point by its rule, for slots that may hold anything. */
 export function ruleKernel(op: string, out: Lane, args: readonly Lane[]): Kernel {
@@ -12,5 +12,6 @@ export function ruleKernel(op: string, out: Lane, args: readonly Lane[]): Kernel
       for (let k = 0; k < args.length; k++) values[k] = read(args[k] as Lane, i);
       write(out, i, applied(op, values));
     }
+    fillUp(out, count);
   };
 }

@@ -1,6 +1,6 @@
 import type { Lane } from '../lanes.ts';
 import { type Fault, NOT_FINITE } from '../scalar.ts';
-import { type Fast, type Kernel, tell } from './kernel.ts';
+import { type Fast, inFours, type Kernel, tell } from './kernel.ts';
 
 const notFinite = () => NOT_FINITE;
 
@@ -11,7 +11,13 @@ function choose(out: Lane, args: readonly [Lane, Lane, Lane]): Kernel {
   const a = then.numbers;
   const b = otherwise.numbers;
   return (count) => {
-    for (let i = 0; i < count; i++) r[i] = (c[i] !== 0 ? a[i] : b[i]) as number;
+    const end = inFours(count);
+    for (let i = 0; i < end; i += 4) {
+      r[i] = (c[i] !== 0 ? a[i] : b[i]) as number;
+      r[i + 1] = (c[i + 1] !== 0 ? a[i + 1] : b[i + 1]) as number;
+      r[i + 2] = (c[i + 2] !== 0 ? a[i + 2] : b[i + 2]) as number;
+      r[i + 3] = (c[i + 3] !== 0 ? a[i + 3] : b[i + 3]) as number;
+    }
     out.clean = condition.clean && then.clean && otherwise.clean;
     if (out.clean) return;
     for (let i = 0; i < count; i++) {

@@ -2,7 +2,7 @@ import { OPTIONS } from '../../engine-options.ts';
 import { compare, compared, HOLDS } from '../compare.ts';
 import { type Lane, write } from '../lanes.ts';
 import { NOT_FINITE, type Scalar } from '../scalar.ts';
-import { type Fast, type Kernel, tell } from './kernel.ts';
+import { type Fast, inFours, type Kernel, tell } from './kernel.ts';
 
 const WIDER = 1 + OPTIONS.precisionEpsilon;
 
@@ -16,15 +16,20 @@ function compareTyped(sign: string, out: Lane, args: readonly [Lane, Lane]): Ker
   const [first, second] = args;
   const a = first.numbers;
   const b = second.numbers;
+  const outcome = (left: number, right: number): number => {
+    const alike =
+      right >= 0
+        ? left * WIDER >= right && left <= right * WIDER
+        : left * WIDER <= right && left >= right * WIDER;
+    return alike ? same : left > right ? more : less;
+  };
   return (count) => {
-    for (let i = 0; i < count; i++) {
-      const left = a[i] as number;
-      const right = b[i] as number;
-      const alike =
-        right >= 0
-          ? left * WIDER >= right && left <= right * WIDER
-          : left * WIDER <= right && left >= right * WIDER;
-      r[i] = alike ? same : left > right ? more : less;
+    const end = inFours(count);
+    for (let i = 0; i < end; i += 4) {
+      r[i] = outcome(a[i] as number, b[i] as number);
+      r[i + 1] = outcome(a[i + 1] as number, b[i + 1] as number);
+      r[i + 2] = outcome(a[i + 2] as number, b[i + 2] as number);
+      r[i + 3] = outcome(a[i + 3] as number, b[i + 3] as number);
     }
     out.clean = first.clean && second.clean;
     if (out.clean) return;

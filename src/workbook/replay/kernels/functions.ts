@@ -1,7 +1,7 @@
 import type { Lane } from '../lanes.ts';
 import { plainFunctions, remainder } from '../rules/functions.ts';
 import { DIVISION, NOT_FINITE } from '../scalar.ts';
-import { type Fast, type Kernel, tell } from './kernel.ts';
+import { type Fast, inFours, isOff, type Kernel, tell } from './kernel.ts';
 
 const notFinite = () => NOT_FINITE;
 
@@ -12,7 +12,13 @@ function absolute(out: Lane, args: readonly [Lane]): Kernel {
   const [arg] = args;
   const a = arg.numbers;
   return (count) => {
-    for (let i = 0; i < count; i++) r[i] = Math.abs(a[i] as number);
+    const end = inFours(count);
+    for (let i = 0; i < end; i += 4) {
+      r[i] = Math.abs(a[i] as number);
+      r[i + 1] = Math.abs(a[i + 1] as number);
+      r[i + 2] = Math.abs(a[i + 2] as number);
+      r[i + 3] = Math.abs(a[i + 3] as number);
+    }
     out.clean = arg.clean;
     if (!arg.clean) tell(count, out, args, notFinite);
   };
@@ -22,11 +28,18 @@ function root(out: Lane, args: readonly [Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }] = args;
   return (count) => {
+    const end = inFours(count);
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      const result = Math.sqrt(a[i] as number);
-      r[i] = result;
-      if (result - result !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      const r0 = Math.sqrt(a[i] as number);
+      const r1 = Math.sqrt(a[i + 1] as number);
+      const r2 = Math.sqrt(a[i + 2] as number);
+      const r3 = Math.sqrt(a[i + 3] as number);
+      r[i] = r0;
+      r[i + 1] = r1;
+      r[i + 2] = r2;
+      r[i + 3] = r3;
+      if (isOff(r0, r1, r2, r3)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);

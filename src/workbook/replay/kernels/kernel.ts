@@ -8,6 +8,23 @@ export type Kernel = (count: number) => void;
 export type Fast = (out: Lane, args: readonly Lane[]) => Kernel | undefined;
 
 /**
+ * The hot loops take four points at a time, which halves what a loop costs around its sums. Past `count` they work on
+ * what is left there; slots are long enough, and nobody looks.
+ */
+export const inFours = (count: number): number => (count + 3) & ~3;
+
+/** Whether any of four numbers is not finite. */
+export const isOff = (a: number, b: number, c: number, d: number): boolean =>
+  a - a + (b - b) + (c - c) + (d - d) !== 0;
+
+/** Fills the points from `count` to the next fourth with the last, so that no stale error slows the loops down. */
+export function fillUp(lane: Lane, count: number): void {
+  const { numbers } = lane;
+  const last = numbers[count - 1] ?? 0;
+  for (let i = count; i < inFours(count) && i < numbers.length; i++) numbers[i] = last;
+}
+
+/**
  * Tells the errors of a step at the points where its number is not finite: an argument's, the first that has one, else
  * the step's own. Only blocks with such a point come here.
  */

@@ -5,7 +5,7 @@ import type { Lane } from '../lanes.ts';
 import type { Guard } from '../program.ts';
 import { type Fault, noAnswer } from '../scalar.ts';
 import { type Columns, INVOKE, type Run } from './invoke.ts';
-import type { Kernel } from './kernel.ts';
+import { fillUp, type Kernel } from './kernel.ts';
 
 const NOTHING = new Float64Array(0);
 
@@ -20,9 +20,8 @@ interface Bounded {
 
 const isBounded = ({ above, least }: Argument): boolean => above !== undefined || least !== undefined;
 
-/** A yes/no argument has no bounds, whatever its record says. */
-const boundedOf = (argument: Argument | undefined, { kind, numbers }: Lane): readonly Bounded[] =>
-  argument === undefined || kind === 'boolean' || !isBounded(argument)
+const boundedOf = (argument: Argument | undefined, { numbers }: Lane): readonly Bounded[] =>
+  argument === undefined || argument.type === 'flag' || !isBounded(argument)
     ? []
     : [
         {
@@ -44,8 +43,8 @@ function within({ numbers, above, least }: Bounded, count: number): boolean {
 function sieveOf(it: LibraryFunction, args: readonly Lane[]): Sieve {
   return (i) => {
     for (const { numbers, faults } of args) if (numbers[i] !== numbers[i]) return faults[i];
-    const given = args.map(({ kind, numbers }) =>
-      kind === 'boolean' ? numbers[i] !== 0 : (numbers[i] as number),
+    const given = args.map(({ numbers }, k) =>
+      it.arguments[k]?.type === 'flag' ? numbers[i] !== 0 : (numbers[i] as number),
     );
     const why = refused(it, given);
     return why === undefined ? undefined : noAnswer(why.why);
@@ -70,12 +69,12 @@ function flagFirst(run: (...given: unknown[]) => Answer, count: number): Run | u
   }
 }
 
-function runOf(it: LibraryFunction, args: readonly Lane[]): Run | undefined {
-  const flags = args.flatMap(({ kind }, i) => (kind === 'boolean' ? [i] : []));
-  if (flags.length === 0) return it.run as Run;
-  return flags.length === 1 && flags[0] === 0
-    ? flagFirst(it.run as (...given: unknown[]) => Answer, args.length)
-    : undefined;
+/** The function over bare numbers; undefined for types of arguments that no loop is written for. */
+function runOf(it: LibraryFunction, count: number): Run | undefined {
+  const types = it.arguments.slice(0, count).map(({ type }) => type ?? 'number');
+  const [first, ...rest] = types;
+  if (rest.some((type) => type !== 'number') || first === 'table') return undefined;
+  return first === 'flag' ? flagFirst(it.run as (...given: unknown[]) => Answer, count) : (it.run as Run);
 }
 
 /**
@@ -91,7 +90,7 @@ export function libraryKernel(
   const it = functionNamed(id);
   const invoke = INVOKE[args.length];
   if (it === undefined || invoke === undefined || args.some(({ any }) => any !== undefined)) return undefined;
-  const run = runOf(it, args);
+  const run = runOf(it, args.length);
   if (run === undefined) return undefined;
 
   const columns = Array.from({ length: INVOKE.length - 1 }, (_, i) => args[i]?.numbers ?? NOTHING);
@@ -137,5 +136,6 @@ export function libraryKernel(
     const plain = args.every((arg) => arg.clean) && bounded.every((it) => within(it, count));
     if (plain && asked === undefined) invoke(run, columns as unknown as Columns, everywhere, count, put);
     else invoke(run, columns as unknown as Columns, some, sift(count, plain), put);
+    fillUp(out, count);
   };
 }

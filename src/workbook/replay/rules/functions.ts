@@ -45,8 +45,7 @@ export const integer = (value: number): number => (value < 0 ? -Math.floor(-valu
 
 export const sign = (value: number): number => (value > 0 ? 1 : value < 0 ? -1 : 0);
 
-export const direction = (x: number, y: number): Scalar =>
-  x === 0 && y === 0 ? DIVISION : Math.atan2(y, x);
+export const direction = (x: number, y: number): Scalar => (x === 0 && y === 0 ? DIVISION : Math.atan2(y, x));
 
 /** The engine's π has fourteen decimals. */
 const PI = Number.parseFloat(Math.PI.toFixed(14));
@@ -83,9 +82,7 @@ const ruleOf = (name: string, run: (first: number, second: number) => number): R
 
 /** The functions of numbers in the closed list. */
 export const functions: Readonly<Record<string, Rule>> = {
-  ...Object.fromEntries(
-    Object.entries(plainFunctions).map(([name, run]) => [name, ruleOf(name, run)]),
-  ),
+  ...Object.fromEntries(Object.entries(plainFunctions).map(([name, run]) => [name, ruleOf(name, run)])),
   MOD: two(remainder),
   ATAN2: two(direction),
   PI: { least: 0, most: 0, kind: 'number', run: () => PI },

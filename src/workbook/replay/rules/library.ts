@@ -4,21 +4,24 @@ import { call, type Given, type LibraryFunction } from '../../../calc/record.ts'
 import {
   countSentence,
   emptySentence,
+  fitted,
   UNTOLD_SENTENCE,
   wordSentence,
 } from '../../library-arguments.ts';
 import { NO_ANSWER } from '../../no-answer.ts';
 import type { Rule } from '../rule.ts';
-import { type Fault, noAnswer, type Scalar } from '../scalar.ts';
+import { type Fault, isFault, noAnswer, type Scalar } from '../scalar.ts';
 
 /** One argument as the library takes it, or the error to hand on. */
 function given(it: LibraryFunction, i: number, value: Scalar): Given | Fault {
   if (value === null) return noAnswer(emptySentence(it, i));
-  return typeof value === 'string' ? noAnswer(wordSentence(it, i, value)) : value;
+  if (typeof value === 'string') return noAnswer(wordSentence(it, i, value));
+  if (isFault(value)) return value;
+  const fit = fitted(it, i, value);
+  return 'why' in fit ? noAnswer(fit.why) : fit.given;
 }
 
-const isGiven = (value: Given | Fault): value is Given =>
-  typeof value !== 'object' || !('fault' in value);
+const isGiven = (value: Given | Fault): value is Given => typeof value !== 'object' || !('fault' in value);
 
 /** A library function on any values, as the engine calls it. */
 export function callLibrary(it: LibraryFunction, args: readonly Scalar[]): Scalar {

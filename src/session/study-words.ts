@@ -1,0 +1,35 @@
+import { cellNamed, inputNamed, limitNamed } from '../plan/book.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Words } from '../studies/words.ts';
+import { valuePieces } from '../units/format-value.ts';
+import { brief } from './limit-words.ts';
+
+/** A detail set apart by a comma would read as another item of a list. */
+const bracketed = (text: string): string => text.replace(/, (.+)$/, ' ($1)');
+
+/** As a word stands inside a sentence. */
+const inside = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** The plan's own words and units for what studies say. */
+export function studyWords(plan: Plan): Words {
+  const own = (name: string) => plan.ownCells.find((cell) => cell.name === name);
+  const shortOf = (name: string): string =>
+    bracketed(inside(cellNamed(name)?.short ?? own(name)?.label ?? name));
+  const unitOf = (name: string): string => cellNamed(name)?.unit ?? own(name)?.unit ?? '–';
+  const piecesOf = (value: number, name: string) =>
+    valuePieces(value, unitOf(name), { unit: plan.units === 'in' ? 'in' : 'mm' });
+  const resultOf = (limit: string): string =>
+    limitNamed(limit)?.result ?? plan.limits.find((it) => it.name === limit)?.result ?? limit;
+  return {
+    cell: (name) => ({
+      short: shortOf(name),
+      noun: inputNamed(name)?.noun,
+      figure: (value) => brief(value, unitOf(name), plan.units),
+      bare: (value) => piecesOf(value, name)[0]?.figure ?? '',
+    }),
+    limit: (name) => {
+      const result = resultOf(name);
+      return { short: shortOf(result), figure: (value) => brief(value, unitOf(result), plan.units) };
+    },
+  };
+}

@@ -1,0 +1,71 @@
+import type { LimitSample } from './evaluator.ts';
+import { fails, standingOf } from './standing.ts';
+
+/** What happens to another limit, worst first. */
+export const WORSE = ['past', 'no answer', 'further past', 'near', 'less room'] as const;
+export type Worse = (typeof WORSE)[number];
+
+export interface Worsened {
+  readonly how: Worse;
+  readonly before: LimitSample;
+  readonly after: LimitSample;
+  /** Room lost, as a share of what room is measured against; 0 where there is none to compare. */
+  readonly lost: number;
+}
+
+/** A loss of room smaller than this is arithmetic noise. */
+const NOISE = 1e-9;
+
+function howWorse(before: LimitSample, after: LimitSample, lost: number): Worse | undefined {
+  if (after.state === 'past' && before.state !== 'past') return 'past';
+  if (after.state === 'no answer' && before.state !== 'no answer') return 'no answer';
+  if (after.state === 'near' && before.state !== 'near' && before.state !== 'past') return 'near';
+  if (lost <= NOISE) return undefined;
+  return after.state === 'past' ? 'further past' : 'less room';
+}
+
+/** Every limit but one that stands worse than before: what turns first, then what loses most room. */
+export function worsened(
+  before: readonly LimitSample[],
+  after: readonly LimitSample[],
+  except: string,
+): readonly Worsened[] {
+  const found = after.flatMap((now, i): Worsened[] => {
+    const then = before[i];
+    if (then === undefined || now.name === except) return [];
+    const lost = then.ratio === null || now.ratio === null ? 0 : Math.max(0, then.ratio - now.ratio);
+    const how = howWorse(then, now, lost);
+    return how === undefined ? [] : [{ how, before: then, after: now, lost }];
+  });
+  return found.sort((a, b) => WORSE.indexOf(a.how) - WORSE.indexOf(b.how) || b.lost - a.lost);
+}
+
+/** Names of the limits but one that fail before and hold after. */
+export const mended = (
+  before: readonly LimitSample[],
+  after: readonly LimitSample[],
+  except: string,
+): readonly string[] =>
+  after
+    .filter((now, i) => {
+      const then = before[i];
+      return then !== undefined && now.name !== except && fails(standingOf(then)) && !fails(standingOf(now));
+    })
+    .map((it) => it.name);
+
+const count = (all: readonly Worsened[], ...hows: readonly Worse[]): number =>
+  all.filter((it) => hows.includes(it.how)).length;
+
+/** Negative when the first makes fewer limits turn: past or without an answer, then further past, then near. */
+export const compareTurned = (a: readonly Worsened[], b: readonly Worsened[]): number =>
+  count(a, 'past', 'no answer') - count(b, 'past', 'no answer') ||
+  count(a, 'further past') - count(b, 'further past') ||
+  count(a, 'near') - count(b, 'near');
+
+const mostLost = (all: readonly Worsened[]): number => Math.max(0, ...all.map((it) => it.lost));
+
+/** Negative when the first does less harm: fewer limits turn, then less room is lost at the worst place. */
+export function compareHarm(a: readonly Worsened[], b: readonly Worsened[]): number {
+  const more = mostLost(a) - mostLost(b);
+  return compareTurned(a, b) || (Math.abs(more) > NOISE ? more : 0);
+}

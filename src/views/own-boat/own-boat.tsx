@@ -1,0 +1,160 @@
+import { type ReactNode, useState } from 'react';
+import type { InputCell } from '../../plan/template.ts';
+import {
+  back,
+  forward,
+  leftToStandIn,
+  nothingYet,
+  type OwnBoatState,
+  stepNow,
+  withAnswer,
+  withTyped,
+} from '../../session/own-boat/own-boat.ts';
+import { planOf } from '../../session/own-boat/plan-of.ts';
+import { readStep } from '../../session/own-boat/read-step.ts';
+import { stepsOf } from '../../session/own-boat/steps.ts';
+import { useSession } from '../use-session.ts';
+import { GearLater } from './gear-later.tsx';
+import { type Memory, windowMemory } from './memory.ts';
+import { QuestionStep } from './question-step.tsx';
+import { ReadingStep } from './reading-step.tsx';
+import { type Focus, StepFrame } from './step-frame.tsx';
+import { TheEnd } from './the-end.tsx';
+import { useSteps } from './use-steps.ts';
+import './own-boat.css';
+
+/** What undo calls the whole new plan. */
+const LABEL = 'Plan my own boat';
+
+const TITLE = 'My own boat';
+
+const today = (): string => {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};
+
+interface Props {
+  /** A small picture of what is measured. */
+  readonly picture?: (cell: InputCell) => ReactNode;
+  /** The limit board, shown at the end. */
+  readonly board?: ReactNode;
+  /** Called when somebody is through and wants to see the limits. */
+  readonly onDone: () => void;
+  readonly memory?: Memory;
+}
+
+/** Plan my own boat: four questions, then the first readings one at a time, then the plan they make. */
+export function OwnBoat({ picture, board, onDone, memory = windowMemory }: Props) {
+  const session = useSession();
+  const [state, setState] = useSteps(memory);
+  const [why, setWhy] = useState<string>();
+  const [focus, setFocus] = useState<Focus>('nothing');
+  const steps = stepsOf(state.answers);
+  const step = stepNow(state);
+
+  const move = (next: OwnBoatState): void => {
+    setWhy(undefined);
+    setState(next);
+  };
+  /** Goes on; past the last step the plan is opened, as one step that undo takes back. */
+  const goOn = (from: OwnBoatState, withKey = false): void => {
+    setFocus(withKey ? 'field' : 'heading');
+    const next = forward(from);
+    if (stepNow(next) !== undefined) {
+      move(next);
+      return;
+    }
+    const planned = planOf(from, TITLE, today());
+    if (planned.ok) {
+      session.open(planned.plan, LABEL);
+      move(next);
+    } else {
+      setState({ ...from, at: planned.at });
+      setWhy(planned.why);
+    }
+  };
+  const goBack = (): void => {
+    setFocus('heading');
+    move(back(state));
+  };
+  const read = (cell: InputCell, from: OwnBoatState, withKey: boolean): void => {
+    const entered = readStep(from, cell);
+    if (entered.ok) goOn(from, withKey);
+    else setWhy(entered.why);
+  };
+
+  const frame = { at: state.at, focus, onBack: state.at === 0 ? undefined : goBack };
+  return (
+    <div className="own-boat" data-view="own-boat">
+      {step?.kind === 'question' && (
+        <StepFrame
+          {...frame}
+          key={state.at}
+          title={step.question.asks}
+          place={`Question ${state.at + 1} of 4`}
+        >
+          <QuestionStep
+            question={step.question}
+            given={state.answers[step.question.id]}
+            onAnswer={(word) => goOn(withAnswer(state, step.question.id, word))}
+          />
+          {why !== undefined && (
+            <p className="own-boat-why" role="alert">
+              {why}
+            </p>
+          )}
+        </StepFrame>
+      )}
+      {step?.kind === 'reading' && (
+        <StepFrame
+          {...frame}
+          key={state.at}
+          title={step.cell.label}
+          place={`Reading ${state.at - 3} of ${steps.filter((it) => it.kind === 'reading').length}`}
+        >
+          <ReadingStep
+            cell={step.cell}
+            state={state}
+            why={why}
+            picture={picture?.(step.cell)}
+            onType={(text) => move(withTyped(state, step.cell.name, text))}
+            onLean={(lean) => move(withAnswer(state, 'lean', lean))}
+            onNext={(withKey) =>
+              read(
+                step.cell,
+                withTyped(state, step.cell.name, state.typed.get(step.cell.name) ?? ''),
+                withKey,
+              )
+            }
+            onLeave={() => read(step.cell, leftToStandIn(state, step.cell.name), false)}
+          />
+        </StepFrame>
+      )}
+      {step?.kind === 'gear later' && (
+        <StepFrame {...frame} key={state.at} title="The gear’s values stay stand-ins" place="The gear">
+          <GearLater
+            units={state.answers.units ?? 'both'}
+            onGoOn={() => goOn(state)}
+            onMeasure={() => move(withAnswer(state, 'manual', 'yes'))}
+          />
+        </StepFrame>
+      )}
+      {step === undefined && (
+        <TheEnd
+          state={state}
+          board={board}
+          onDone={() => {
+            setState(nothingYet);
+            onDone();
+          }}
+          onBack={() => {
+            if (session.undoes === LABEL) session.undo();
+            goBack();
+          }}
+          onAnew={() => move(nothingYet)}
+        />
+      )}
+    </div>
+  );
+}

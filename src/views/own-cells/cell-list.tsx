@@ -1,0 +1,56 @@
+import { useState } from 'react';
+import { deleteOwnCell } from '../../plan/edit/own-cells.ts';
+import type { OwnCell, Plan } from '../../plan/plan.ts';
+import { Action } from '../parts/action.tsx';
+import { usePlan, useSession } from '../use-session.ts';
+import { OwnCellRow } from './own-cell-row.tsx';
+
+interface Props {
+  readonly cells: readonly OwnCell[];
+  readonly onFormula: (box: HTMLInputElement) => void;
+}
+
+/** What was just deleted, and the plan it left: any later edit takes this note away. */
+interface Deleted {
+  readonly label: string;
+  readonly place: number;
+  readonly plan: Plan;
+}
+
+/** Every own cell; undo stands where one was deleted, and a refusal where one could not be. */
+export function CellList({ cells, onFormula }: Props) {
+  const session = useSession();
+  const plan = usePlan();
+  const [gone, setGone] = useState<Deleted>();
+  const [kept, setKept] = useState<{ readonly name: string; readonly why: string }>();
+
+  const onDelete = (cell: OwnCell): void => {
+    const place = cells.indexOf(cell);
+    const done = session.edit(`Delete ${cell.label}`, (it) => deleteOwnCell(it, cell.name));
+    setKept(done.ok ? undefined : { name: cell.name, why: done.why });
+    if (done.ok) setGone({ label: cell.label, place, plan: session.plan });
+  };
+  const rows = cells.map((cell) => (
+    <OwnCellRow
+      key={cell.name}
+      cell={cell}
+      onFormula={onFormula}
+      onDelete={() => onDelete(cell)}
+      whyKept={kept?.name === cell.name ? kept.why : undefined}
+    />
+  ));
+  if (gone !== undefined && gone.plan === plan) {
+    rows.splice(
+      gone.place,
+      0,
+      <li key=" " className="own-cells-gone" role="status">
+        <span>{gone.label} is deleted.</span>
+        <Action focused icon="undo" says={`Undo: bring ${gone.label} back`} onPress={() => session.undo()}>
+          Undo
+        </Action>
+      </li>,
+    );
+  }
+  if (rows.length === 0) return <p className="own-cells-none">There is none yet.</p>;
+  return <ul className="own-cells-list">{rows}</ul>;
+}

@@ -1,0 +1,44 @@
+import type { Plan } from '../../plan/plan.ts';
+import { remedyAsk } from '../../session/remedy-ask.ts';
+import type { Session } from '../../session/session.ts';
+import type { StudyQuestion } from '../../session/study-desk.ts';
+import { studyWords } from '../../session/study-words.ts';
+import { type Remedies, remedies } from '../../studies/remedies.ts';
+import { leadSentence } from '../../studies/remedy-words.ts';
+import { stepOf } from '../parts/step.ts';
+import { type StudyState, useStudy } from '../parts/use-study.ts';
+import { useLimit, usePlan, useSession } from '../use-session.ts';
+
+const question = (limit: string, plan: Plan, session: Session): StudyQuestion<Remedies> => ({
+  key: `remedies ${limit}`,
+  make: (evaluatorOf) =>
+    remedies(
+      evaluatorOf(plan.active),
+      remedyAsk({
+        limit,
+        plan,
+        uses: session.workbook?.uses() ?? new Map(),
+        valueOf: (name) => session.value(name),
+        stepOf: (cell) => stepOf(cell, plan.units),
+      }),
+    ),
+});
+
+/**
+ * What would mend a limit that is past or near. It is worked out once for a plan, whoever asks, and again when the
+ * plan changes; a limit that needs no mending asks nothing.
+ */
+export function useRemedies(limit: string): StudyState<Remedies> {
+  const session = useSession();
+  const plan = usePlan();
+  const state = useLimit(limit)?.verdict.state;
+  const needs = state === 'past' || state === 'near';
+  return useStudy(needs ? question(limit, plan, session) : undefined);
+}
+
+/** The lead's sentence about what would mend a limit; undefined while it is worked out, or when nothing need be. */
+export function useRemedySentence(limit: string): string | undefined {
+  const plan = usePlan();
+  const { value, stale } = useRemedies(limit);
+  return value === undefined || stale ? undefined : leadSentence(value, studyWords(plan));
+}

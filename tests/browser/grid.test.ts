@@ -1,0 +1,64 @@
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { answered, cellValue, DESK, goTo, openPages, stateOf } from './page.ts';
+
+const open = openPages();
+
+/** A cell of the table, scrolled into sight by its keys: rows out of sight are not drawn. */
+async function cell(page: Page, name: string): Promise<Locator> {
+  const found = page.locator(`[data-view="grid"] [data-name="${name}"]`).first();
+  await page.locator('[data-view="grid"] [data-name="transom_rake"]').first().click();
+  for (let i = 0; i < 60 && (await found.count()) === 0; i++) await page.keyboard.press('PageDown');
+  return found;
+}
+
+const valueIn = async (page: Page, name: string): Promise<number> =>
+  Number(await (await cell(page, name)).getAttribute('data-value'));
+
+const back = (page: Page): Promise<void> => page.keyboard.press('Control+Home');
+
+describe('the job, in the workbook grid', () => {
+  it('changes choices by keys, refuses what cannot be, undoes, and keeps all over a reload', async () => {
+    const { page } = await open(DESK, '#/workbook');
+    await page.waitForSelector('[data-view="grid"] [data-input="transom_rake"]');
+
+    const shims = await cell(page, 'shim_count');
+    await shims.click();
+    await page.keyboard.type('4');
+    await page.keyboard.press('Enter');
+    expect(await shims.getAttribute('data-value')).toBe('4');
+
+    await shims.click();
+    await page.keyboard.type('3.5');
+    await page.keyboard.press('Enter');
+    expect(await shims.getAttribute('data-value')).toBe('4');
+    expect(await shims.getAttribute('aria-invalid')).toBe('true');
+    expect(await shims.textContent()).toContain('3.5');
+    await shims.click();
+    await page.keyboard.type('4');
+    await page.keyboard.press('Enter');
+    expect(await shims.getAttribute('aria-invalid')).not.toBe('true');
+
+    await back(page);
+    const bracket = await cell(page, 'upper_bracket_height');
+    await bracket.click();
+    await page.keyboard.type('900');
+    await page.keyboard.press('Enter');
+    expect(await bracket.getAttribute('data-value')).toBe('900');
+    await back(page);
+    expect(await valueIn(page, 'drive_headroom')).toBe(10);
+
+    await page.keyboard.press('Control+z');
+    await goTo(page, 'mount');
+    expect(await cellValue(page, 'form', 'upper_bracket_height')).toBe(800);
+    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
+    expect(await stateOf(page, 'drive_headroom')).toBe('inside');
+    expect(await stateOf(page, 'rudder_gap')).toBe('near');
+
+    await goTo(page, 'workbook');
+    await page.reload();
+    await answered(page);
+    await page.waitForSelector('[data-view="grid"] [data-input="transom_rake"]');
+    expect(await valueIn(page, 'shim_count')).toBe(4);
+  });
+});

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { Engine } from '../../../src/workbook/engine.ts';
+import { exportColumn, exported } from '../../../src/workbook/replay/exported.ts';
+
+function column(values: readonly number[]): Float64Array {
+  const to = new Float64Array(values.length);
+  exportColumn(Float64Array.from(values), to, values.length);
+  return to;
+}
+
+/** Doubles on both sides of every power of ten and of two, and what lies beside the ends of the range. */
+function* awkward(): Generator<number> {
+  const bits = new DataView(new ArrayBuffer(8));
+  for (const [base, least, most] of [
+    [10, -323, 308],
+    [2, -1074, 1023],
+  ] as const) {
+    for (let power = least; power <= most; power++) {
+      bits.setFloat64(0, base ** power);
+      const at = bits.getBigInt64(0);
+      for (const step of [
+        -9000n,
+        -4000n,
+        -1000n,
+        -40n,
+        -3n,
+        -2n,
+        -1n,
+        0n,
+        1n,
+        2n,
+        3n,
+        40n,
+        1000n,
+        4000n,
+        9000n,
+      ]) {
+        if (at + step < 0n) continue;
+        bits.setBigInt64(0, at + step);
+        yield bits.getFloat64(0);
+      }
+    }
+  }
+  yield* [0, Number.MAX_VALUE, Number.MIN_VALUE, 1 / 3, 0.1 + 0.2, 999_999_999_999_999.9];
+}
+
+describe('rounding of what is handed out', () => {
+  it('of a column is that of each number, to the last bit', () => {
+    const values = [...awkward()].flatMap((value) => [value, -value]);
+    expect([...column(values)]).toEqual(values.map(exported));
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ noNaN: true, noDefaultInfinity: true }), { minLength: 200 }),
+        (drawn) => {
+          expect([...column(drawn)].map((it) => it + 0)).toEqual(drawn.map((it) => exported(it) + 0));
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  it('is the engine’s', () => {
+    const values = [...awkward()]
+      .filter((_, i) => i % 9 === 0)
+      .flatMap((value) => (value === 0 ? [0] : [value, -value]));
+    const engine = new Engine(new Map(values.map((value, i) => [`cell_${i}`, value])), (name) => name);
+    for (const [i, value] of values.entries()) {
+      expect(engine.answer(`cell_${i}`).value).toBe(exported(value));
+    }
+    engine.destroy();
+  });
+
+  it('leaves what has no answer without one', () => {
+    expect(column([Number.NaN, 1])).toEqual(Float64Array.of(Number.NaN, 1));
+  });
+});

@@ -150,7 +150,7 @@ function Middle({ place, shape, asked, kept }: MiddleProps) {
     case 'scenarios':
       return <ScenarioPanel />;
     case 'workbook':
-      return ready ? <GridView /> : null;
+      return ready ? <GridView {...(asked === undefined ? {} : { asked })} /> : null;
     case 'plan':
       return <PlanDoor kept={kept} />;
     case 'own-boat':

@@ -1,5 +1,5 @@
 import { lazy } from 'react';
-import type { InputCell } from '../plan/template.ts';
+import type { PictureAsk } from '../session/own-boat/picture-ask.ts';
 import type { Kept } from './kept.ts';
 import { Slot } from './slot.tsx';
 
@@ -10,6 +10,9 @@ const LazySide = lazy(async () => ({
 }));
 const LazyReading = lazy(async () => ({
   default: (await import('../views/drawing/reading-picture.tsx')).ReadingPicture,
+}));
+const LazyStep = lazy(async () => ({
+  default: (await import('../views/drawing/step-picture.tsx')).StepPicture,
 }));
 const LazySweep = lazy(async () => ({
   default: (await import('../views/charts/sweep-panel.tsx')).SweepPanel,
@@ -69,18 +72,22 @@ export const RemedySentence = ({ limit }: { readonly limit: string }) => (
 
 export const hasGrid: boolean = __WITH_GRID__;
 
-export const GridView = () =>
+export const GridView = ({ asked }: { readonly asked?: string }) =>
   LazyGrid === undefined ? (
     <p className="page-stub type-small">
       This build has no workbook grid. <a href="#/mount">The form does everything.</a>
     </p>
   ) : (
     <Slot name="workbook">
-      <LazyGrid />
+      <LazyGrid {...(asked === undefined ? {} : { asked })} />
     </Slot>
   );
 
-const pictureOf = (cell: InputCell) => <ReadingPicture name={cell.name} />;
+const pictureOf = (ask: PictureAsk) => (
+  <Slot name="picture" opening={null}>
+    <LazyStep ask={ask} />
+  </Slot>
+);
 
 export const OwnBoat = ({ onDone }: { readonly onDone: () => void }) => (
   <Slot name="steps">

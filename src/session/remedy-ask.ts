@@ -36,7 +36,7 @@ interface Asked {
   readonly plan: Plan;
   /** Which names each formula uses. */
   readonly uses: ReadonlyMap<string, readonly string[]>;
-  readonly valueOf: (name: string) => Value;
+  readonly value: (name: string) => Value;
   /** A choice's step in the units shown. */
   readonly stepOf: (cell: InputCell) => Step;
 }
@@ -45,10 +45,10 @@ interface Asked {
  * What a search for remedies may move: choices that decide the limit, neither drilled nor following a formula, inside
  * their usual range; what the owner accepts stands apart.
  */
-export function remedyAsk({ limit, plan, uses, valueOf, stepOf }: Asked): RemedyAsk {
+export function remedyAsk({ limit, plan, uses, value, stepOf }: Asked): RemedyAsk {
   const names = deciding(limit, plan, uses);
   const free = inputs.flatMap((cell): Choice[] => {
-    const present = valueOf(cell.name);
+    const present = value(cell.name);
     if (cell.kind !== 'choice' || !names.has(cell.name) || plan.locked.has(cell.name)) return [];
     if (typeof present !== 'number' || readingOf(plan, cell.name)?.formula !== undefined) return [];
     const [low, high] = cell.usual ?? [cell.min ?? present, cell.max ?? present];

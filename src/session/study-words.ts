@@ -11,7 +11,7 @@ const bracketed = (text: string): string => text.replace(/, (.+)$/, ' ($1)');
 const inside = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** The plan's own words and units for what studies say. */
-export function studyWords(plan: Plan): Words {
+export function studyWords(plan: Pick<Plan, 'units' | 'ownCells' | 'limits'>): Words {
   const own = (name: string) => plan.ownCells.find((cell) => cell.name === name);
   const shortOf = (name: string): string =>
     bracketed(inside(cellNamed(name)?.short ?? own(name)?.label ?? name));

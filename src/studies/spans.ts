@@ -4,6 +4,8 @@ import type { Swept } from './sweep.ts';
 /** A part of a sweep along which a limit either holds or fails; both ends stand so. What does not apply holds. */
 export interface Span {
   readonly fails: boolean;
+  /** It fails for want of an answer all along. */
+  readonly lacks: boolean;
   readonly from: number;
   readonly to: number;
 }
@@ -17,13 +19,20 @@ export function spansOf({ points, turnings }: Swept, limit: string): readonly Sp
   const spans: Span[] = [];
   let from = first.x;
   let failing = fails(standingOf(start));
+  let lacking = standingOf(start) === 'no answer';
   for (const turning of turnings) {
-    if (turning.limit !== limit || fails(turning.to) === failing) continue;
-    spans.push({ fails: failing, from, to: turning.below });
+    if (turning.limit !== limit) continue;
+    const lacks = turning.to === 'no answer';
+    if (fails(turning.to) === failing) {
+      lacking &&= lacks;
+      continue;
+    }
+    spans.push({ fails: failing, lacks: lacking, from, to: turning.below });
     from = turning.above;
     failing = !failing;
+    lacking = lacks;
   }
-  return [...spans, { fails: failing, from, to: last.x }];
+  return [...spans, { fails: failing, lacks: lacking, from, to: last.x }];
 }
 
 /** The parts of a sweep where no limit fails, rising. */

@@ -189,7 +189,7 @@ export interface PlainAnswers {
 
 const known = (answer: Answer): number => (answer instanceof NoAnswer ? Number.NaN : answer);
 
-const valueOf = (value: number): number | undefined => (Number.isNaN(value) ? undefined : value);
+const valueAt = (value: number): number | undefined => (Number.isNaN(value) ? undefined : value);
 
 const NOWHERE = { x: Number.NaN, y: Number.NaN, z: Number.NaN };
 
@@ -902,7 +902,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     0,
     judge({
-      value: valueOf(rudderGap),
+      value: valueAt(rudderGap),
       low: it.rudder_gap_min,
       near: 10,
       applies: ruddersShareHeight === 1,
@@ -913,7 +913,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     1,
     judge({
-      value: valueOf(rudderGapSwung),
+      value: valueAt(rudderGapSwung),
       low: it.rudder_gap_min,
       near: 10,
       applies: ruddersShareHeight === 1,
@@ -924,7 +924,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     2,
     judge({
-      value: valueOf(rudderGapVertical),
+      value: valueAt(rudderGapVertical),
       low: it.rudder_gap_min,
       near: 10,
       applies: ruddersShareHeight !== 1,
@@ -935,7 +935,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     3,
     judge({
-      value: valueOf(shaftGap),
+      value: valueAt(shaftGap),
       low: it.rudder_gap_min,
       near: 10,
       applies: shaftBesideRudder === 1,
@@ -945,13 +945,13 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
   put(
     to,
     4,
-    judge({ value: valueOf(shaftFaceGap), low: it.face_gap_min, near: 10, applies: true, graded: true }),
+    judge({ value: valueAt(shaftFaceGap), low: it.face_gap_min, near: 10, applies: true, graded: true }),
   );
   put(
     to,
     5,
     judge({
-      value: valueOf(driveFaceGap),
+      value: valueAt(driveFaceGap),
       low: it.face_gap_min,
       near: 10,
       applies: driveInReach,
@@ -962,7 +962,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     6,
     judge({
-      value: valueOf(bearingGap),
+      value: valueAt(bearingGap),
       low: it.bearing_gap_min,
       high: it.bearing_gap_max,
       near: 10,
@@ -973,23 +973,23 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
   put(
     to,
     7,
-    judge({ value: valueOf(bracketSpacing), low: it.spacing_min, near: 10, applies: true, graded: true }),
+    judge({ value: valueAt(bracketSpacing), low: it.spacing_min, near: 10, applies: true, graded: true }),
   );
   put(
     to,
     8,
-    judge({ value: valueOf(driveHeadroom), low: it.drive_gap_min, near: 5, applies: true, graded: true }),
+    judge({ value: valueAt(driveHeadroom), low: it.drive_gap_min, near: 5, applies: true, graded: true }),
   );
   put(
     to,
     9,
-    judge({ value: valueOf(rudderImmersion), low: it.immersion_min, near: 0, applies: true, graded: false }),
+    judge({ value: valueAt(rudderImmersion), low: it.immersion_min, near: 0, applies: true, graded: false }),
   );
   put(
     to,
     10,
     judge({
-      value: valueOf(it.shaft_lean),
+      value: valueAt(it.shaft_lean),
       low: -it.lean_max,
       high: it.lean_max,
       near: 0.2,
@@ -1000,23 +1000,23 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
   put(
     to,
     11,
-    judge({ value: valueOf(lowestHole), low: it.hole_freeboard_min, near: 10, applies: true, graded: true }),
+    judge({ value: valueAt(lowestHole), low: it.hole_freeboard_min, near: 10, applies: true, graded: true }),
   );
   put(
     to,
     12,
-    judge({ value: valueOf(shimStack), high: it.shim_stack_max, near: 5, applies: true, graded: true }),
+    judge({ value: valueAt(shimStack), high: it.shim_stack_max, near: 5, applies: true, graded: true }),
   );
   put(
     to,
     13,
-    judge({ value: valueOf(flangeYaw), high: it.flange_yaw_max, near: 0.3, applies: true, graded: true }),
+    judge({ value: valueAt(flangeYaw), high: it.flange_yaw_max, near: 0.3, applies: true, graded: true }),
   );
   put(
     to,
     14,
     judge({
-      value: valueOf(strutSpread),
+      value: valueAt(strutSpread),
       low: it.spread_min,
       high: it.spread_max,
       near: 3,
@@ -1028,7 +1028,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     15,
     judge({
-      value: valueOf(portStrutCut),
+      value: valueAt(portStrutCut),
       high: it.strut_supply_length,
       near: 10,
       applies: twoStruts,
@@ -1040,7 +1040,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     16,
     judge({
-      value: valueOf(starboardStrutCut),
+      value: valueAt(starboardStrutCut),
       high: it.strut_supply_length,
       near: 10,
       applies: twoStruts,
@@ -1052,7 +1052,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     17,
     judge({
-      value: valueOf(singleStrutCut),
+      value: valueAt(singleStrutCut),
       high: it.single_strut_max,
       near: 10,
       applies: oneStrut,
@@ -1064,7 +1064,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     18,
     judge({
-      value: valueOf(portStrutRun),
+      value: valueAt(portStrutRun),
       low: 0,
       near: 10,
       applies: twoStruts,
@@ -1076,7 +1076,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     19,
     judge({
-      value: valueOf(starboardStrutRun),
+      value: valueAt(starboardStrutRun),
       low: 0,
       near: 10,
       applies: twoStruts,
@@ -1088,7 +1088,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     20,
     judge({
-      value: valueOf(singleStrutRun),
+      value: valueAt(singleStrutRun),
       low: 0,
       near: 10,
       applies: oneStrut,
@@ -1100,7 +1100,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     21,
     judge({
-      value: valueOf(portStrutRise),
+      value: valueAt(portStrutRise),
       high: it.strut_rise_max,
       near: 3,
       applies: twoStruts,
@@ -1111,7 +1111,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     22,
     judge({
-      value: valueOf(starboardStrutRise),
+      value: valueAt(starboardStrutRise),
       high: it.strut_rise_max,
       near: 3,
       applies: twoStruts,
@@ -1122,7 +1122,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     23,
     judge({
-      value: valueOf(singleStrutRise),
+      value: valueAt(singleStrutRise),
       high: it.strut_rise_max,
       near: 3,
       applies: oneStrut,
@@ -1133,42 +1133,42 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     to,
     24,
     judge({
-      value: valueOf(strutTubesNeeded),
+      value: valueAt(strutTubesNeeded),
       high: it.strut_supply_count,
       near: 0,
       applies: true,
       graded: false,
     }),
   );
-  put(to, 25, judge({ value: valueOf(lowerBracketEdge), low: 0, near: 10, applies: true, graded: true }));
-  put(to, 26, judge({ value: valueOf(portFootEdge), low: 0, near: 10, applies: twoStruts, graded: true }));
+  put(to, 25, judge({ value: valueAt(lowerBracketEdge), low: 0, near: 10, applies: true, graded: true }));
+  put(to, 26, judge({ value: valueAt(portFootEdge), low: 0, near: 10, applies: twoStruts, graded: true }));
   put(
     to,
     27,
-    judge({ value: valueOf(starboardFootEdge), low: 0, near: 10, applies: twoStruts, graded: true }),
+    judge({ value: valueAt(starboardFootEdge), low: 0, near: 10, applies: twoStruts, graded: true }),
   );
-  put(to, 28, judge({ value: valueOf(singleFootEdge), low: 0, near: 10, applies: oneStrut, graded: true }));
-  put(to, 29, judge({ value: valueOf(stockUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
+  put(to, 28, judge({ value: valueAt(singleFootEdge), low: 0, near: 10, applies: oneStrut, graded: true }));
+  put(to, 29, judge({ value: valueAt(stockUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
   put(
     to,
     30,
-    judge({ value: valueOf(stockSteeringUtilisation), high: 1, near: 0.1, applies: true, graded: true }),
+    judge({ value: valueAt(stockSteeringUtilisation), high: 1, near: 0.1, applies: true, graded: true }),
   );
-  put(to, 31, judge({ value: valueOf(tubeUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
-  put(to, 32, judge({ value: valueOf(strutUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
-  put(to, 33, judge({ value: valueOf(boltUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
-  put(to, 34, judge({ value: valueOf(plateUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
-  put(to, 35, judge({ value: valueOf(skinUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
+  put(to, 31, judge({ value: valueAt(tubeUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
+  put(to, 32, judge({ value: valueAt(strutUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
+  put(to, 33, judge({ value: valueAt(boltUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
+  put(to, 34, judge({ value: valueAt(plateUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
+  put(to, 35, judge({ value: valueAt(skinUtilisation), high: 1, near: 0.1, applies: true, graded: true }));
   put(
     to,
     36,
-    judge({ value: valueOf(footBoltUtilisation), high: 1, near: 0.1, applies: true, graded: true }),
+    judge({ value: valueAt(footBoltUtilisation), high: 1, near: 0.1, applies: true, graded: true }),
   );
   put(
     to,
     37,
-    judge({ value: valueOf(footSkinUtilisation), high: 1, near: 0.1, applies: true, graded: true }),
+    judge({ value: valueAt(footSkinUtilisation), high: 1, near: 0.1, applies: true, graded: true }),
   );
-  put(to, 38, judge({ value: valueOf(Number(coreReady)), low: 1, near: 0, applies: true, graded: false }));
-  put(to, 39, judge({ value: valueOf(Number(retained)), low: 1, near: 0, applies: true, graded: false }));
+  put(to, 38, judge({ value: valueAt(Number(coreReady)), low: 1, near: 0, applies: true, graded: false }));
+  put(to, 39, judge({ value: valueAt(Number(retained)), low: 1, near: 0, applies: true, graded: false }));
 }

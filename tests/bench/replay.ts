@@ -20,7 +20,7 @@ import { interleaved, type Task } from './interleaved.ts';
 import { type PlainAnswers, type PlainInputs, plainPlan } from './plain-plan.ts';
 
 /** Points in one batch, and how far each number strays from the demo plan's, as a share of it. */
-const POINTS = 2048;
+const POINTS = 256;
 const SPREAD = 0.02;
 
 const names = inputs.map(({ name }) => name);

@@ -55,9 +55,9 @@ describe('the job, in the form', () => {
     const { page } = await open(DESK);
     await press(page, 'shim_count', 'up', 2);
     expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
-    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
     expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
-    await page.getByRole('button', { name: 'Redo' }).click();
+    await page.locator('[data-view="title"]').getByRole('button', { name: 'Redo' }).click();
     expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
   });
 
@@ -67,7 +67,7 @@ describe('the job, in the form', () => {
     await page.getByRole('button', { name: 'Try it: Shims under the lower bracket' }).click();
     expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
     expect(await stateOf(page, 'rudder_gap')).not.toBe('past');
-    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
     expect(await stateOf(page, 'rudder_gap')).toBe('past');
   });
 });

@@ -24,7 +24,7 @@ function mend(values: Values, limit: string, locked: readonly string[] = []) {
     limit,
     plan,
     uses: workbook.uses(),
-    valueOf: (name) => readingOf(plan, name)?.value ?? null,
+    value: (name) => readingOf(plan, name)?.value ?? null,
     stepOf: (cell) => cell.step ?? 1,
   });
   return { ask, words: studyWords(plan), found: finish(remedies(evaluator, ask)) };

@@ -21,7 +21,8 @@ export function planOf(state: OwnBoatState, title: string, today: string): Plann
     if (step.kind !== 'reading') continue;
     const entered = readStep(state, step.cell);
     if (!entered.ok) return { ok: false, at, why: entered.why };
-    if (!state.left.has(step.cell.name)) inputs.set(step.cell.name, { ...entered.reading, when: today });
+    const isLeft = state.left.has(step.cell.name);
+    inputs.set(step.cell.name, isLeft ? entered.reading : { ...entered.reading, when: today });
   }
   return { ok: true, plan: { ...plan, units: state.answers.units ?? 'both', inputs } };
 }

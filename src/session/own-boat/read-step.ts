@@ -4,6 +4,7 @@ import type { InputCell } from '../../plan/template.ts';
 import { clashWith, type Entered, enterText } from '../../workbook/enter.ts';
 import { asRead } from './ashore.ts';
 import type { OwnBoatState } from './own-boat.ts';
+import { standInFor } from './stand-in-for.ts';
 import { firstInputs } from './steps.ts';
 import { signedSlope } from './with-sign.ts';
 
@@ -28,12 +29,11 @@ export function readAlone(state: OwnBoatState, cell: InputCell): Entered | undef
 /** Values a reading must go together with: those asked before it, and the stand-ins that nobody is asked for. */
 function valueBefore(state: OwnBoatState, cell: InputCell, name: string): Value {
   const place = firstInputs.findIndex((it) => it.name === name);
-  const standIn = blank.inputs.get(name)?.value ?? null;
-  if (place < 0) return standIn;
+  if (place < 0) return blank.inputs.get(name)?.value ?? null;
   const other = firstInputs[place];
   if (other === undefined || place >= firstInputs.indexOf(cell)) return null;
   const read = readAlone(state, other);
-  return read?.ok ? read.reading.value : standIn;
+  return read?.ok ? read.reading.value : standInFor(other, state.answers).value;
 }
 
 /**
@@ -41,9 +41,9 @@ function valueBefore(state: OwnBoatState, cell: InputCell, name: string): Value 
  * to it, or one sentence why it cannot be.
  */
 export function readStep(state: OwnBoatState, cell: InputCell): Entered {
-  const standIn = blank.inputs.get(cell.name);
-  const entered =
-    state.left.has(cell.name) && standIn ? ({ ok: true, reading: standIn } as const) : readAlone(state, cell);
+  const entered: Entered | undefined = state.left.has(cell.name)
+    ? { ok: true, reading: standInFor(cell, state.answers) }
+    : readAlone(state, cell);
   if (entered === undefined) {
     return no(`${cell.label} is not read yet. Write it, or take the stand-in.`);
   }

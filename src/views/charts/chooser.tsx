@@ -76,12 +76,7 @@ export function Chooser({ says, value, children, options, onPick }: Props) {
         {children}
       </button>
       {isOpen && (
-        <div
-          className="chooser"
-          onBlur={(event) => {
-            if (!event.currentTarget.contains(event.relatedTarget)) setOpen(false);
-          }}
-        >
+        <div className="chooser">
           <input
             className="chooser-field type-label"
             type="text"
@@ -100,6 +95,7 @@ export function Chooser({ says, value, children, options, onPick }: Props) {
               setTyped(event.target.value);
               setActive(0);
             }}
+            onBlur={() => setOpen(false)}
             onKeyDown={onKeyDown}
           />
           <div
@@ -110,6 +106,8 @@ export function Chooser({ says, value, children, options, onPick }: Props) {
             className="chooser-list type-small"
             id={`${id}list`}
             role="listbox"
+            tabIndex={-1}
+            onMouseDown={(event) => event.preventDefault()}
             aria-label={says}
           >
             {shown.map((it, i) => (
@@ -120,7 +118,7 @@ export function Chooser({ says, value, children, options, onPick }: Props) {
                 role="option"
                 aria-selected={it.name === value}
                 data-active={i === at ? '' : undefined}
-                onMouseDown={(event) => event.preventDefault()}
+                tabIndex={-1}
                 onClick={() => pick(it.name)}
               >
                 {it.label}

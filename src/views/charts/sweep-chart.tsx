@@ -1,52 +1,47 @@
-import { type KeyboardEvent, type MouseEvent, memo, useId, useMemo, useRef, useState } from 'react';
-import { Line, LineChart, XAxis, YAxis } from 'recharts';
+import { memo, useMemo, useRef, useState } from 'react';
 import { limitNamed } from '../../plan/book.ts';
+import type { Units } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
-import { studyWords } from '../../session/study-words.ts';
-import type { SweepPoint, Swept } from '../../studies/sweep.ts';
+import type { Swept } from '../../studies/sweep.ts';
 import { isCrossing, turnsAt } from '../../studies/sweep-words.ts';
-import { capital, told } from '../../studies/words.ts';
-import { Action } from '../parts/action.tsx';
-import { glide } from '../parts/glide.ts';
-import { unitOf } from '../parts/show.ts';
-import { settled, stepped } from '../parts/step.ts';
+import { capital, type Words } from '../../studies/words.ts';
 import { useBox } from '../parts/use-box.ts';
-import { usePlan, useSession } from '../use-session.ts';
+import { useSession } from '../use-session.ts';
 import { Crossings } from './crossings.tsx';
 import { type Edge, edgesOf } from './edges.ts';
 import { Ground } from './ground.tsx';
 import { apart } from './letters.ts';
+import { laidOver, type OtherLine } from './other-lines.ts';
 import { plotOf, ROOM } from './plot-box.ts';
 import { PresentMark } from './present-mark.tsx';
-import { readAt } from './read-out.ts';
-import { niceTicks, tickText } from './ticks.ts';
+import { ReadOut } from './read-out.tsx';
+import { type Reading, readWords } from './read-words.ts';
+import { type Axis, type LineRow, SweepLines } from './sweep-lines.tsx';
+import { niceTicks } from './ticks.ts';
+import { useTry } from './use-try.ts';
 
 const MM_PER_INCH = 25.4;
-const TICK = { className: 'sweep-axis-tick' };
-const LETTERING = 14;
-/** Ground left above and below all that is drawn, as a share of its height. */
-const ABOVE = 0.08;
+const LETTERING = 13;
 /** Narrowest plot that still says something, px. */
 const NARROWEST = 60;
-
-/** The same result in another scenario. */
-export interface OtherLine {
-  readonly name: string;
-  readonly points: readonly SweepPoint[];
-}
+/** Ground left above and below all that is drawn, as a share of its height. */
+const MARGIN = 0.08;
 
 interface Props {
   readonly swept: Swept;
   /** Which of the results asked for is drawn. */
   readonly index: number;
   readonly cell: InputCell;
+  /** Unit of the result. */
+  readonly unit: string;
+  readonly units: Units;
+  readonly words: Words;
   /** The limits on that result. */
   readonly limits: ReadonlySet<string>;
   readonly height: number;
   /** The scenario the line belongs to, when others are laid over it. */
   readonly scenario: string | undefined;
   readonly others: readonly OtherLine[];
-  readonly stale: boolean;
 }
 
 const boundWords = ({ limit, forbids, spots }: Edge, figure: (value: number) => string): string => {
@@ -54,139 +49,95 @@ const boundWords = ({ limit, forbids, spots }: Edge, figure: (value: number) => 
   return `${forbids === 'below' ? low : 'at most'} ${figure(spots.at(-1)?.y ?? 0)}`;
 };
 
-/** One swept result as a line: forbidden ground hatched, the present value marked, crossings lettered; values can be tried on it. */
+const unitWord = (unit: string, units: Units): string => {
+  if (unit === '–') return '';
+  if (unit === 'deg') return '°';
+  return unit === 'mm' && units === 'in' ? 'in' : unit;
+};
+
+/**
+ * One swept result as a line: forbidden ground hatched, the present value marked, crossings lettered; values can be
+ * tried on it.
+ */
 export const SweepChart = memo(function SweepChart(props: Props) {
-  const { swept, index, cell, limits, height, scenario, others, stale } = props;
+  const { swept, index, cell, unit, units, words, limits, height, scenario, others } = props;
   const session = useSession();
-  const plan = usePlan();
   const frame = useRef<HTMLDivElement>(null);
-  const box = useBox(frame);
-  const id = useId();
-  const gesture = useRef(0);
+  const width = useBox(frame)?.width ?? 0;
   const [cursor, setCursor] = useState<number>();
-  const [why, setWhy] = useState<string>();
-  const [tried, setTried] = useState<unknown>();
 
   const { points, ask, turnings } = swept;
+  const { whole, present } = ask;
   const result = ask.results[index] ?? '';
-  const unit = unitOf(result, plan);
-  const words = useMemo(() => studyWords(plan), [plan]);
   const x = words.cell(cell.name);
   const y = words.cell(result);
-  const inchesOf = (of: string): number => (plan.units === 'in' && of === 'mm' ? MM_PER_INCH : 1);
-
-  const edges = useMemo(() => edgesOf(swept, limits), [swept, limits]);
-  const data = useMemo(
-    () =>
-      points.map(({ x: at, values }) => ({
-        x: at,
-        y: values[index] ?? null,
-        ...Object.fromEntries(others.map((it, n) => [`other${n}`, readAt(it.points, index, at).value])),
-      })),
-    [points, index, others],
-  );
-  const all = [points, ...others.map((it) => it.points)].flatMap((line) =>
-    line.flatMap((it) => it.values[index] ?? []),
-  );
-  const ys = [...all, ...edges.flatMap((it) => it.spots.map((spot) => spot.y))];
-  const [least, most] = [Math.min(...ys), Math.max(...ys)];
-  const spread = most - least || Math.abs(most) || 1;
-  const [yLow, yHigh] = [least - spread * ABOVE, most + spread * ABOVE];
-  const yTicks = niceTicks(yLow, yHigh, Math.max(2, Math.floor(height / 44)), { of: inchesOf(unit) }).filter(
-    (it) => it >= yLow && it <= yHigh,
-  );
   const [low, high] = [points[0]?.x ?? 0, points.at(-1)?.x ?? 1];
-  // A step is as wide on both sides of its whole number.
-  const beyond = ask.whole ? 0.5 : 0;
-  const [xLow, xHigh] = [low - beyond, high + beyond];
-  const xTicks = niceTicks(low, high, 6, { whole: ask.whole, of: inchesOf(cell.unit) }).filter(
-    (it) => it >= low && it <= high,
-  );
-  const width = box?.width ?? 0;
+
+  const drawn = useMemo(() => {
+    const sizeOf = (of: string): number => (units === 'in' && of === 'mm' ? MM_PER_INCH : 1);
+    const edges = edgesOf(swept, limits);
+    const over = laidOver(points, index, scenario, others);
+    const rows = points.map(
+      (point, i): LineRow => ({
+        x: point.x,
+        y: point.values[index] ?? null,
+        ...Object.fromEntries(over.lines.map((it, n) => [`other${n}`, it.values[i] ?? null])),
+      }),
+    );
+    const values = [
+      ...points.map((it) => it.values[index] ?? null),
+      ...over.lines.flatMap((it) => it.values),
+    ].filter((it) => it !== null);
+    const heights = [...values, ...edges.flatMap((it) => it.spots.map((spot) => spot.y))];
+    const [least, most] = [Math.min(...heights), Math.max(...heights)];
+    const spread = most - least || Math.abs(most) || 1;
+    const within = (ticks: readonly number[], from: number, to: number): readonly number[] =>
+      ticks.filter((it) => it >= from && it <= to);
+    const [bottom, top] = [least - spread * MARGIN, most + spread * MARGIN];
+    const count = Math.max(2, Math.floor(height / 44));
+    const yAxis: Axis = {
+      low: bottom,
+      high: top,
+      of: sizeOf(unit),
+      ticks: within(niceTicks(bottom, top, count, { of: sizeOf(unit) }), bottom, top),
+    };
+    // A step is as wide on both sides of its whole number.
+    const beyond = whole ? 0.5 : 0;
+    const xAxis: Axis = {
+      low: low - beyond,
+      high: high + beyond,
+      of: sizeOf(cell.unit),
+      ticks: within(niceTicks(low, high, 6, { whole, of: sizeOf(cell.unit) }), low, high),
+    };
+    return { edges, over, rows, xAxis, yAxis, isEmpty: values.length === 0 };
+  }, [swept, points, index, limits, scenario, others, units, unit, cell.unit, whole, low, high, height]);
+  const { edges, over, rows, xAxis, yAxis } = drawn;
   const plot = useMemo(
-    () => plotOf(width, height, [xLow, xHigh], [yLow, yHigh]),
-    [width, height, xLow, xHigh, yLow, yHigh],
+    () => plotOf(width, height, [xAxis.low, xAxis.high], [yAxis.low, yAxis.high]),
+    [width, height, xAxis, yAxis],
   );
   const crossings = useMemo(() => {
     const here = turnings.filter((it) => limits.has(it.limit) && isCrossing(it));
-    const byText = new Map(here.map((it) => [turnsAt(it, x), { at: it.at, text: turnsAt(it, x) }]));
-    return [...byText.values()];
+    return [...new Map(here.map((it) => [turnsAt(it, x), { at: it.at, text: turnsAt(it, x) }])).values()];
   }, [turnings, limits, x]);
-
-  const named = [
+  const letters = [
     ...edges
       .filter((it) => it.spots.at(-1)?.x === high)
-      .map((it) => ({ text: boundWords(it, y.figure), at: plot.y(it.spots.at(-1)?.y ?? 0), soft: false })),
-    ...[{ name: scenario, points }, ...others].flatMap(({ name, points: line }) => {
-      const end = line.at(-1)?.values[index] ?? null;
-      return name === undefined || end === null ? [] : [{ text: name, at: plot.y(end), soft: true }];
-    }),
+      .map((it) => ({ text: boundWords(it, y.figure), at: plot.y(it.spots.at(-1)?.y ?? 0), isBound: true })),
+    ...[{ name: over.own, values: points.map((it) => it.values[index] ?? null) }, ...over.lines].flatMap(
+      ({ name, values }) => {
+        const end = values.at(-1) ?? null;
+        return name === undefined || end === null ? [] : [{ text: name, at: plot.y(end), isBound: false }];
+      },
+    ),
   ].filter((it, i, list) => list.findIndex((other) => other.text === it.text) === i);
 
-  const isChoice = cell.kind === 'choice';
-  const now = session.value(cell.name);
-  const present = typeof now === 'number' ? now : ask.present;
-  const at = cursor ?? present;
-
-  const snap = (value: number): number => {
-    if (cell.only === undefined) return settled(cell, value, plan.units);
-    return cell.only.reduce((best, it) => (Math.abs(it - value) < Math.abs(best - value) ? it : best));
-  };
-  const valueUnder = (event: MouseEvent): number => {
-    const left = frame.current?.getBoundingClientRect().left ?? 0;
-    return Math.min(high, Math.max(low, snap(plot.valueAt(event.clientX - left))));
-  };
-  const attempt = (value: number): void => {
-    if (!isChoice) {
-      setCursor(value);
-      return;
-    }
-    glide();
-    const done = session.choose(cell.name, value, `sweep ${id} ${gesture.current}`);
-    setCursor(undefined);
-    setWhy(done.ok ? undefined : done.why);
-    setTried(done.ok ? session.plan : undefined);
-  };
-  const onKeyDown = (event: KeyboardEvent): void => {
-    if (at === null) return;
-    const go = (times: number): number => {
-      let value = at;
-      for (let i = 0; i < Math.abs(times); i++) value = stepped(cell, value, times > 0 ? 1 : -1, plan.units);
-      return Math.min(high, Math.max(low, value));
-    };
-    const keys: Readonly<Record<string, () => number>> = {
-      ArrowRight: () => go(1),
-      ArrowUp: () => go(1),
-      ArrowLeft: () => go(-1),
-      ArrowDown: () => go(-1),
-      PageUp: () => go(10),
-      PageDown: () => go(-10),
-      Home: () => low,
-      End: () => high,
-    };
-    const to = keys[event.key]?.();
-    if (to === undefined) return;
-    event.preventDefault();
-    attempt(to);
-  };
-
-  const says = (value: number): string => {
-    const read = readAt(points, index, value);
-    const head = capital(told(x, value));
-    if (read.refused !== undefined) return `${head}: ${read.refused}`;
-    if (read.value === null) return `${head}: no answer.`;
-    const states = read.about
-      ? []
-      : (points.find((it) => it.x === value)?.limits ?? []).filter((it) => limits.has(it.name));
-    const state = states.find((it) => it.state === 'past') ?? states.find((it) => it.state === 'near');
-    return `${head}: ${y.short} ${read.about ? 'about ' : ''}${y.figure(read.value)}${state === undefined ? '' : `, ${state.state}`}.`;
-  };
-  const hint = isChoice ? '' : ' It is read, not chosen: enter it on its own page.';
-  const sentence = at === null ? 'No value is entered.' : `${says(at)}${cursor === undefined ? '' : hint}`;
+  const reading: Reading = { points, index, input: cell.name, result, limits };
+  const at = cursor ?? present ?? low;
+  const tries = useTry({ cell, units, low, high, plot, frame, onLook: setCursor });
 
   return (
     <>
-      {/* A slider over a picture: what it stands at is read out under it. */}
       <div
         className="sweep-plot"
         ref={frame}
@@ -196,82 +147,27 @@ export const SweepChart = memo(function SweepChart(props: Props) {
         aria-label={`${cell.label}, tried on the chart of ${y.short}`}
         aria-valuemin={low}
         aria-valuemax={high}
-        aria-valuenow={at ?? low}
-        aria-valuetext={sentence}
-        onKeyDown={onKeyDown}
-        onFocus={() => {
-          gesture.current += 1;
-        }}
-        onPointerMove={(event) => {
-          if (event.pointerType !== 'touch') setCursor(valueUnder(event));
-        }}
-        onPointerLeave={() => setCursor(undefined)}
-        onClick={(event) => {
-          gesture.current += 1;
-          attempt(valueUnder(event));
-        }}
+        aria-valuenow={at}
+        aria-valuetext={readWords(reading, at, words)}
+        {...tries.on}
       >
         {width > ROOM.left + ROOM.right + NARROWEST && (
           <>
             <Ground plot={plot} edges={edges} low={low} high={high} width={width} height={height} />
-            {all.length === 0 ? (
+            {drawn.isEmpty ? (
               <p className="sweep-none type-small">
                 {capital(y.short)} has no answer anywhere in this range. {session.answer(result)?.why}
               </p>
             ) : (
-              <LineChart
-                className="sweep-lines"
+              <SweepLines
                 width={width}
                 height={height}
-                data={data}
-                margin={{ top: ROOM.top, right: ROOM.right, bottom: 0, left: 0 }}
-                accessibilityLayer={false}
-              >
-                <XAxis
-                  dataKey="x"
-                  type="number"
-                  domain={[xLow, xHigh]}
-                  ticks={xTicks}
-                  tickFormatter={(value: number) => tickText(value, inchesOf(cell.unit))}
-                  tick={TICK}
-                  tickSize={-5}
-                  tickMargin={10}
-                  height={ROOM.bottom}
-                  interval={0}
-                  allowDataOverflow
-                />
-                <YAxis
-                  type="number"
-                  domain={[yLow, yHigh]}
-                  ticks={yTicks}
-                  tickFormatter={(value: number) => tickText(value, inchesOf(unit))}
-                  tick={TICK}
-                  tickSize={-5}
-                  tickMargin={9}
-                  width={ROOM.left}
-                  interval={0}
-                  allowDataOverflow
-                />
-                {others.map((it, n) => (
-                  <Line
-                    key={it.name}
-                    className={`sweep-line sweep-line-${n + 1}`}
-                    dataKey={`other${n}`}
-                    type={ask.whole ? 'step' : 'linear'}
-                    dot={false}
-                    activeDot={false}
-                    isAnimationActive={false}
-                  />
-                ))}
-                <Line
-                  className="sweep-line"
-                  dataKey="y"
-                  type={ask.whole ? 'step' : 'linear'}
-                  dot={ask.whole ? { r: 3 } : false}
-                  activeDot={false}
-                  isAnimationActive={false}
-                />
-              </LineChart>
+                x={xAxis}
+                y={yAxis}
+                rows={rows}
+                others={over.lines.length}
+                whole={whole}
+              />
             )}
             <svg className="sweep-layer" width={width} height={height} aria-hidden="true" focusable="false">
               {cursor !== undefined && (
@@ -286,7 +182,7 @@ export const SweepChart = memo(function SweepChart(props: Props) {
               <Crossings
                 plot={plot}
                 crossings={crossings}
-                upright={ask.present === null ? undefined : plot.x(ask.present)}
+                upright={present === null ? undefined : plot.x(present)}
               />
               <PresentMark
                 plot={plot}
@@ -296,44 +192,27 @@ export const SweepChart = memo(function SweepChart(props: Props) {
                 high={high}
                 say={x.figure}
               />
-              {apart(named, LETTERING, plot.top, plot.bottom).map((it) => (
+              {apart(letters, LETTERING, plot.top, plot.bottom).map((it) => (
                 <text
                   key={it.text}
-                  className={it.soft ? 'sweep-letter' : 'sweep-letter sweep-bound'}
+                  className={it.isBound ? 'sweep-letter sweep-bound' : 'sweep-letter'}
                   x={plot.right + 8}
                   y={it.placed + 4}
                 >
                   {it.text}
                 </text>
               ))}
-              <text className="sweep-letter sweep-unit" x={plot.right + 12} y={plot.bottom + 14}>
-                {x.noun?.[1] ?? unitWord(cell.unit, inchesOf(cell.unit) !== 1)}
+              <text className="sweep-letter sweep-unit" x={plot.right + 20} y={plot.bottom + 16}>
+                {x.noun?.[1] ?? unitWord(cell.unit, units)}
               </text>
               <text className="sweep-letter sweep-unit" x={plot.left - 8} y={plot.top - 7} textAnchor="end">
-                {unitWord(unit, inchesOf(unit) !== 1)}
+                {unitWord(unit, units)}
               </text>
             </svg>
           </>
         )}
       </div>
-      <p className="sweep-read type-small">
-        {why ?? sentence}
-        {why === undefined && cursor === undefined && tried === plan && (
-          <>
-            {' '}
-            <Action icon="undo" says="Undo the value tried on the chart" onPress={() => session.undo()}>
-              Undo
-            </Action>
-          </>
-        )}
-        {stale && <span className="sweep-stale base-soft"> Being worked out again.</span>}
-      </p>
+      <ReadOut reading={reading} words={words} cursor={cursor} why={tries.why} tried={tries.tried} />
     </>
   );
 });
-
-const unitWord = (unit: string, inches: boolean): string => {
-  if (unit === '–') return '';
-  if (unit === 'deg') return '°';
-  return inches ? 'in' : unit;
-};

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
-import { inputNamed, inputs, results as resultCells } from '../../plan/book.ts';
-import type { Plan } from '../../plan/plan.ts';
+import { inputNamed, inputs, limitCells, results as resultCells } from '../../plan/book.ts';
+import type { OwnLimit, Plan } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
 import type { StudyQuestion } from '../../session/study-desk.ts';
@@ -8,12 +8,13 @@ import { studyWords } from '../../session/study-words.ts';
 import type { Evaluator } from '../../studies/evaluator.ts';
 import { type SweepAsk, type SweepPoint, type Swept, sweep, trace } from '../../studies/sweep.ts';
 import { whatHolds } from '../../studies/sweep-words.ts';
-import { labelOf } from '../parts/show.ts';
+import { labelOf, unitOf } from '../parts/show.ts';
 import { useStudy } from '../parts/use-study.ts';
 import { useJudgement, usePlan } from '../use-session.ts';
 import { Chooser } from './chooser.tsx';
 import type { Labelled } from './filter-labels.ts';
-import { type OtherLine, SweepChart } from './sweep-chart.tsx';
+import type { OtherLine } from './other-lines.ts';
+import { SweepChart } from './sweep-chart.tsx';
 import { SweepTable } from './sweep-table.tsx';
 import './sweep-panel.css';
 
@@ -70,6 +71,15 @@ const linesQuestion = (
   make: (evaluatorOf) => trace(scenarios.map(evaluatorOf), askFor(cell, drawn, evaluatorOf(plan.active))),
 });
 
+/** Which limits judge which result. */
+function limitsByResult(own: readonly OwnLimit[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const found = new Map<string, Set<string>>();
+  for (const { name, result } of [...limitCells, ...own]) {
+    found.set(result, (found.get(result) ?? new Set()).add(name));
+  }
+  return found;
+}
+
 const BASE = 'Base';
 
 interface Props {
@@ -107,15 +117,14 @@ export function SweepPanel({ height }: Props) {
         : NO_LINES,
     [compares, lines.value, names],
   );
-  const words = useMemo(() => studyWords(plan), [plan]);
-  const byResult = useMemo(() => {
-    const found = new Map<string, Set<string>>();
-    for (const { name, result } of judgement.limits)
-      found.set(result, (found.get(result) ?? new Set()).add(name));
-    return found;
-    // Which limits judge a result follows from the owner's own limits alone, not from how they stand.
-  }, [judgement.limits]);
-  const options = useMemo(() => [...resultOptions, ...plan.ownCells], [plan.ownCells]);
+  const { units, ownCells, limits: ownLimits } = plan;
+  const words = useMemo(
+    () => studyWords({ units, ownCells, limits: ownLimits }),
+    [units, ownCells, ownLimits],
+  );
+  const byResult = useMemo(() => limitsByResult(ownLimits), [ownLimits]);
+  const holds = useMemo(() => (value === undefined ? '' : whatHolds(value, words)), [value, words]);
+  const options = useMemo(() => [...resultOptions, ...ownCells], [ownCells]);
 
   const pick = (i: number, name: string): void =>
     setPicked(drawn.includes(name) ? drawn : drawn.map((it, n) => (n === i ? name : it)));
@@ -159,11 +168,13 @@ export function SweepPanel({ height }: Props) {
               swept={value}
               index={i}
               cell={cell}
+              unit={unitOf(result, plan)}
+              units={units}
+              words={words}
               limits={byResult.get(result) ?? NO_LIMITS}
               height={chartHeight}
               scenario={compares ? (plan.active ?? BASE) : undefined}
               others={others}
-              stale={stale}
             />
           ) : (
             <div className="sweep-frame" style={{ height: chartHeight }}>
@@ -180,7 +191,10 @@ export function SweepPanel({ height }: Props) {
       ))}
       {why === undefined && value !== undefined && (
         <>
-          <p className="sweep-holds type-small">{whatHolds(value, words)}</p>
+          <p className="sweep-holds type-small">
+            {holds}
+            {stale && <span className="sweep-stale base-soft"> Being worked out again.</span>}
+          </p>
           <div className="sweep-more type-small">
             {drawn.length < MOST_RESULTS && (
               <Chooser

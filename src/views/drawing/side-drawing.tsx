@@ -50,7 +50,8 @@ export function SideDrawing() {
   }, [session, judgement, ready, units, box, lit, shown]);
   return (
     <div className="drawing" data-view="drawing">
-      <div className="drawing-views" role="group" aria-label="Drawn from">
+      <fieldset className="drawing-views">
+        <legend className="base-spoken">Drawn from</legend>
         {VIEWS.map(([words], at) => (
           <button
             key={words}
@@ -62,7 +63,7 @@ export function SideDrawing() {
             {words}
           </button>
         ))}
-      </div>
+      </fieldset>
       <div
         className="drawing-sheet"
         ref={frame}

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { InputCell } from '../../plan/template.ts';
 import {
   back,
@@ -10,6 +10,7 @@ import {
   withAnswer,
   withTyped,
 } from '../../session/own-boat/own-boat.ts';
+import { type PictureAsk, pictureAsk } from '../../session/own-boat/picture-ask.ts';
 import { planOf } from '../../session/own-boat/plan-of.ts';
 import { readStep } from '../../session/own-boat/read-step.ts';
 import { stepsOf } from '../../session/own-boat/steps.ts';
@@ -34,9 +35,14 @@ const today = (): string => {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 };
 
+const askOf = (state: OwnBoatState): PictureAsk | undefined => {
+  const step = stepNow(state);
+  return step?.kind === 'reading' ? pictureAsk(state, step.cell) : undefined;
+};
+
 interface Props {
-  /** A small picture of what is measured. */
-  readonly picture?: (cell: InputCell) => ReactNode;
+  /** A small picture of what is measured, from what is known so far. */
+  readonly picture?: (ask: PictureAsk) => ReactNode;
   /** The limit board, shown at the end. */
   readonly board?: ReactNode;
   /** Called when somebody is through and wants to see the limits. */
@@ -52,6 +58,7 @@ export function OwnBoat({ picture, board, onDone, memory = windowMemory }: Props
   const [focus, setFocus] = useState<Focus>('nothing');
   const steps = stepsOf(state.answers);
   const step = stepNow(state);
+  const ask = useMemo(() => askOf(state), [state]);
 
   const move = (next: OwnBoatState): void => {
     setWhy(undefined);
@@ -117,7 +124,7 @@ export function OwnBoat({ picture, board, onDone, memory = windowMemory }: Props
             cell={step.cell}
             state={state}
             why={why}
-            picture={picture?.(step.cell)}
+            picture={ask === undefined ? undefined : picture?.(ask)}
             onType={(text) => move(withTyped(state, step.cell.name, text))}
             onLean={(lean) => move(withAnswer(state, 'lean', lean))}
             onNext={(withKey) =>

@@ -6,6 +6,7 @@ import { echoOf } from '../../session/own-boat/echo.ts';
 import { hintsFor } from '../../session/own-boat/hints.ts';
 import type { OwnBoatState } from '../../session/own-boat/own-boat.ts';
 import { readAlone } from '../../session/own-boat/read-step.ts';
+import { standInFor } from '../../session/own-boat/stand-in-for.ts';
 import { Action } from '../parts/action.tsx';
 import { shown } from '../parts/show.ts';
 import { LeanPick } from './lean-pick.tsx';
@@ -36,7 +37,7 @@ export function ReadingStep({ cell, state, why, picture, onType, onLean, onNext,
   const value = read?.ok ? read.reading.value : null;
   const isSlope = cell.name === 'transom_rake';
   const unit = cell.unit === 'mm' && units === 'in' ? 'in' : (ON_SCREEN[cell.unit] ?? cell.unit);
-  const standIn = typeof cell.value === 'number' ? shown(cell.value, cell.unit, units) : String(cell.value);
+  const standIn = shown(standInFor(cell, answers).value, cell.unit, units);
   const offBy = offByOf(cell, answers.lying);
   const told = why ?? (read?.ok ? echoOf(cell, read.reading, units) : '');
   const write = (text: string): void => {

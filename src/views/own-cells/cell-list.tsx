@@ -17,17 +17,24 @@ interface Deleted {
   readonly plan: Plan;
 }
 
+/** What could not be deleted, and why, as long as the plan stays as it was. */
+interface Kept {
+  readonly name: string;
+  readonly why: string;
+  readonly plan: Plan;
+}
+
 /** Every own cell; undo stands where one was deleted, and a refusal where one could not be. */
 export function CellList({ cells, onFormula }: Props) {
   const session = useSession();
   const plan = usePlan();
   const [gone, setGone] = useState<Deleted>();
-  const [kept, setKept] = useState<{ readonly name: string; readonly why: string }>();
+  const [kept, setKept] = useState<Kept>();
 
   const onDelete = (cell: OwnCell): void => {
     const place = cells.indexOf(cell);
     const done = session.edit(`Delete ${cell.label}`, (it) => deleteOwnCell(it, cell.name));
-    setKept(done.ok ? undefined : { name: cell.name, why: done.why });
+    setKept(done.ok ? undefined : { name: cell.name, why: done.why, plan: session.plan });
     if (done.ok) setGone({ label: cell.label, place, plan: session.plan });
   };
   const rows = cells.map((cell) => (
@@ -36,7 +43,7 @@ export function CellList({ cells, onFormula }: Props) {
       cell={cell}
       onFormula={onFormula}
       onDelete={() => onDelete(cell)}
-      whyKept={kept?.name === cell.name ? kept.why : undefined}
+      whyKept={kept?.name === cell.name && kept.plan === plan ? kept.why : undefined}
     />
   ));
   if (gone !== undefined && gone.plan === plan) {

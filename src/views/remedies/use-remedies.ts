@@ -18,7 +18,7 @@ const question = (limit: string, plan: Plan, session: Session): StudyQuestion<Re
         limit,
         plan,
         uses: session.workbook?.uses() ?? new Map(),
-        valueOf: (name) => session.value(name),
+        value: (name) => session.value(name),
         stepOf: (cell) => stepOf(cell, plan.units),
       }),
     ),

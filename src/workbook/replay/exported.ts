@@ -41,9 +41,17 @@ for (let exponent = 1; exponent < 2047; exponent++) {
 /** Which half of a number's eight bytes holds its exponent. */
 const UPPER = new Uint8Array(new Uint16Array([1]).buffer)[0] === 1 ? 1 : 0;
 
-/** `exported` for a whole column, which must stand alone in its buffer. NaN stays NaN. */
-export function exportColumn(from: Float64Array, to: Float64Array, count: number): void {
-  const halves = new Uint32Array(from.buffer);
+/** A column's bytes seen as halves of numbers; it must stand alone in its buffer. */
+export const halvesOf = (column: Float64Array): Uint32Array => new Uint32Array(column.buffer);
+
+/** `exported` for a whole column, into another from `at` on. NaN stays NaN. */
+export function exportColumn(
+  from: Float64Array,
+  halves: Uint32Array,
+  to: Float64Array,
+  at: number,
+  count: number,
+): void {
   for (let i = 0; i < count; i++) {
     const value = from[i] as number;
     const exponent = ((halves[2 * i + UPPER] as number) >>> 20) & 2047;
@@ -53,7 +61,7 @@ export function exportColumn(from: Float64Array, to: Float64Array, count: number
       scale = size >= (after[exponent] as number) ? (large[exponent] as number) : scaleOf(size);
     }
     const rounded = Math.round(size * scale) / scale;
-    to[i] = value < 0 ? -rounded : rounded;
-    if (rounded !== rounded && value === value) to[i] = exported(value);
+    to[at + i] = value < 0 ? -rounded : rounded;
+    if (rounded !== rounded && value === value) to[at + i] = exported(value);
   }
 }

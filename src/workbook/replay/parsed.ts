@@ -49,6 +49,10 @@ export type Parsed =
   | { readonly at: 'formula'; readonly node: Node }
   | { readonly at: 'list' };
 
+interface Names {
+  readonly _namedExpressions: { nearestNamedExpression(name: string, sheet: number): { address: Address } | undefined };
+}
+
 interface Formula {
   getFormula(service: unknown): unknown;
 }
@@ -93,7 +97,7 @@ export class ParsedCells {
   /** Where what a name in a formula stands for is. */
   meaningOf(name: string): Address | undefined {
     const { engine, sheet } = this.#inside;
-    return engine['_namedExpressions'].nearestNamedExpression(name, sheet)?.address;
+    return (engine as unknown as Names)._namedExpressions.nearestNamedExpression(name, sheet)?.address;
   }
 
   at(address: Address): Parsed {

@@ -3,7 +3,7 @@ import type { Answer } from '../engine.ts';
 import { EMPTY_SENTENCE, errorSentence } from '../error-sentence.ts';
 import { type Judgement, judgeRules } from '../judged.ts';
 import { judgedNumber, type LimitRule } from '../limit-rule.ts';
-import { exportColumn, exported } from './exported.ts';
+import { exportColumn, exported, halvesOf } from './exported.ts';
 import {
   type JudgeBlock,
   judgeBlock,
@@ -38,16 +38,45 @@ export interface Asked {
 
 const TYPE = { number: 'a number', boolean: 'yes or no', text: 'a word' } as const;
 
-/** Puts an input's values into the block. Throws a sentence for one that the input cannot hold. */
-function putIn({ name, kind }: Input, lane: Lane, column: Column, from: number, count: number): void {
-  const { numbers, any } = lane;
+const misfit = ({ name, kind }: Input, value: unknown): RangeError =>
+  new RangeError(`${name} takes ${TYPE[kind]} at every point; ${String(value)} was given.`);
+
+function putNumbers(
+  input: Input,
+  { numbers }: Lane,
+  column: Float64Array,
+  from: number,
+  count: number,
+): void {
+  let finite = true;
   for (let i = 0; i < count; i++) {
-    const value = column[from + i];
-    if (kind === 'number' && typeof value === 'number' && value - value === 0) numbers[i] = value + 0;
-    else if (kind === 'boolean' && (value === 1 || value === 0)) numbers[i] = value;
-    else if (kind === 'boolean' && typeof value === 'boolean') numbers[i] = Number(value);
-    else if (kind === 'text' && typeof value === 'string' && any !== undefined) any[i] = value;
-    else throw new RangeError(`${name} takes ${TYPE[kind]} at every point; ${String(value)} was given.`);
+    // Adding 0 turns a negative zero into 0.
+    const value = (column[from + i] as number) + 0;
+    numbers[i] = value;
+    if (value - value !== 0) finite = false;
+  }
+  if (!finite)
+    throw misfit(
+      input,
+      column.slice(from, from + count).find((value) => !Number.isFinite(value)),
+    );
+}
+
+/** Puts an input's values into the block. Throws a sentence for one that the input cannot hold. */
+function putIn(input: Input, lane: Lane, column: Column, from: number, count: number): void {
+  const { kind } = input;
+  if (kind === 'number' && column instanceof Float64Array && column.length >= from + count) {
+    putNumbers(input, lane, column, from, count);
+  } else {
+    const { numbers, any } = lane;
+    for (let i = 0; i < count; i++) {
+      const value = column[from + i];
+      if (kind === 'number' && typeof value === 'number' && value - value === 0) numbers[i] = value + 0;
+      else if (kind === 'boolean' && (value === 1 || value === 0)) numbers[i] = value;
+      else if (kind === 'boolean' && typeof value === 'boolean') numbers[i] = Number(value);
+      else if (kind === 'text' && typeof value === 'string' && any !== undefined) any[i] = value;
+      else throw misfit(input, value);
+    }
   }
   fillUp(lane, count);
 }
@@ -59,26 +88,33 @@ function answerOf(value: Scalar): Answer {
   return { value: typeof value === 'number' ? exported(value) : value };
 }
 
-/** A slot's numbers as the engine hands them out, brought up to date for each block. */
+/** A slot's numbers as the engine hands them out; `numbers` is brought up to date for each block. */
 class ExportedLane implements Looked {
   readonly numbers: Float64Array;
   readonly #lane: Lane;
+  readonly #halves: Uint32Array;
 
   constructor(lane: Lane, size: number) {
     this.#lane = lane;
+    this.#halves = halvesOf(lane.numbers);
     this.numbers = new Float64Array(size);
   }
 
   missing = (i: number): boolean => judgedNumber(answerOf(read(this.#lane, i)).value) === undefined;
 
-  update(count: number): void {
+  /** Puts the block's numbers into a column from `at` on. */
+  putInto(column: Float64Array, at: number, count: number): void {
     const lane = this.#lane;
-    if (lane.any === undefined) exportColumn(lane.numbers, this.numbers, count);
+    if (lane.any === undefined) exportColumn(lane.numbers, this.#halves, column, at, count);
     else {
       for (let i = 0; i < count; i++) {
-        this.numbers[i] = judgedNumber(answerOf(read(lane, i)).value) ?? Number.NaN;
+        column[at + i] = judgedNumber(answerOf(read(lane, i)).value) ?? Number.NaN;
       }
     }
+  }
+
+  update(count: number): void {
+    this.putInto(this.numbers, 0, count);
   }
 }
 
@@ -128,7 +164,7 @@ export class Replay {
   readonly asked: Asked;
   readonly #linked: Linked;
   readonly #slots: ReadonlyMap<string, number>;
-  readonly #exported = new Map<number, ExportedLane>();
+  readonly #judged = new Map<number, ExportedLane>();
   readonly #flags = new Map<number, FlagLane>();
   readonly #results: readonly ExportedLane[];
   readonly #judges: readonly JudgeBlock[];
@@ -139,7 +175,7 @@ export class Replay {
     this.asked = asked;
     this.#linked = link(program, size, byRule);
     this.#slots = new Map(program.wanted);
-    this.#results = asked.results.map((name) => this.#number(name));
+    this.#results = asked.results.map((name) => new ExportedLane(this.#laneOf(name).lane, this.#linked.size));
     this.#judges = asked.limits.map((rule) =>
       judgeBlock(rule, { number: (name) => this.#number(name), flag: (name) => this.#flag(name) }),
     );
@@ -151,9 +187,8 @@ export class Replay {
     for (let from = 0; from < count; from += size) {
       const points = Math.min(size, count - from);
       this.#runBlock(columns, from, points);
-      this.#results.forEach(({ numbers }, i) => {
-        const column = into.results[i] as Float64Array;
-        for (let k = 0; k < points; k++) column[from + k] = numbers[k] as number;
+      this.#results.forEach((lane, i) => {
+        lane.putInto(into.results[i] as Float64Array, from, points);
       });
       this.#judges.forEach((judge, i) => {
         judge(points, into.limits[i] as LimitColumns, from);
@@ -195,7 +230,7 @@ export class Replay {
       putIn(input, this.#linked.lanes[input.slot] as Lane, column, from, count);
     });
     this.#linked.run(count);
-    for (const lane of this.#exported.values()) lane.update(count);
+    for (const lane of this.#judged.values()) lane.update(count);
     for (const lane of this.#flags.values()) lane.update(count);
   }
 
@@ -208,10 +243,10 @@ export class Replay {
 
   #number(name: string): ExportedLane {
     const { slot, lane } = this.#laneOf(name);
-    const known = this.#exported.get(slot);
+    const known = this.#judged.get(slot);
     if (known !== undefined) return known;
     const made = new ExportedLane(lane, this.#linked.size);
-    this.#exported.set(slot, made);
+    this.#judged.set(slot, made);
     return made;
   }
 

@@ -164,6 +164,22 @@ describe('planOf', () => {
     expect(planned.plan.inputs.get('boat_speed')).toMatchObject({ value: 8.75, origin: 'stand-in' });
   });
 
+  it('leans the stand-in of the slope the way the transom was said to lean', () => {
+    const slopes = ['aft', 'upright', 'forward'].map((lean) => {
+      const planned = planOf(
+        leftToStandIn(all(answered('mm', lean, 'yes')), 'transom_rake'),
+        '',
+        '2026-05-01',
+      );
+      return planned.ok ? planned.plan.inputs.get('transom_rake') : planned.why;
+    });
+    expect(slopes).toEqual([
+      expect.objectContaining({ value: 10, origin: 'stand-in' }),
+      expect.objectContaining({ value: 0, origin: 'stand-in' }),
+      expect.objectContaining({ value: -10, origin: 'stand-in' }),
+    ]);
+  });
+
   it('names the first step that cannot stand', () => {
     const state = withTyped(all(answered('in', 'aft', 'yes')), 'transom_top', 'tall');
     expect(planOf(state, 'Own boat', '2026-05-01')).toMatchObject({ ok: false, at: 5 });

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Engine } from '../../../src/workbook/engine.ts';
-import { exportColumn, exported } from '../../../src/workbook/replay/exported.ts';
+import { exportColumn, exported, halvesOf } from '../../../src/workbook/replay/exported.ts';
 
 function column(values: readonly number[]): Float64Array {
-  const to = new Float64Array(values.length);
-  exportColumn(Float64Array.from(values), to, values.length);
-  return to;
+  const from = Float64Array.from(values);
+  const to = new Float64Array(values.length + 1);
+  exportColumn(from, halvesOf(from), to, 1, values.length);
+  return to.slice(1);
 }
 
 /** Doubles on both sides of every power of ten and of two, and what lies beside the ends of the range. */

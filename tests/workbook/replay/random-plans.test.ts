@@ -15,10 +15,10 @@ import { randomInputs } from '../random-inputs.ts';
 import { randomFormula } from './random-formula.ts';
 import { isSame, unroundedIn } from './unrounded.ts';
 
-const SOAK = process.env['SOAK'] !== undefined;
+const SOAK = process.env.SOAK !== undefined;
 
 /** Cells compared in one go; SOAK may name a greater count. */
-const LEAST_CELLS = SOAK ? Math.max(60_000, Number(process.env['SOAK']) || 0) : 5000;
+const LEAST_CELLS = SOAK ? Math.max(60_000, Number(process.env.SOAK) || 0) : 5000;
 
 const OWN = 20;
 const POINTS = 3;

@@ -1,43 +1,76 @@
 import { OPTIONS } from '../../engine-options.ts';
 import type { Lane } from '../lanes.ts';
 import { NOT_FINITE } from '../scalar.ts';
-import { type Fast, type Kernel, tell } from './kernel.ts';
+import { type Fast, inFours, isOff, type Kernel, tell } from './kernel.ts';
 
 const EPSILON = OPTIONS.precisionEpsilon;
 
 const notFinite = () => NOT_FINITE;
 
-/** Folds the arguments from left to right, then lets `finish` see to each point. */
-function folded(
-  out: Lane,
-  args: readonly Lane[],
-  join: (into: Float64Array, next: Float64Array, count: number) => void,
-  divisor = 1,
-): Kernel | undefined {
+type Join = (into: Float64Array, next: Float64Array, count: number) => void;
+
+/** Folds the arguments from left to right, then divides by their count where told. */
+function folded(out: Lane, args: readonly Lane[], join: Join, divisor = 1): Kernel | undefined {
   const [first, ...rest] = args;
   if (first === undefined) return undefined;
   const r = out.numbers;
+  const a = first.numbers;
   return (count) => {
-    const a = first.numbers;
-    for (let i = 0; i < count; i++) r[i] = a[i] as number;
+    const end = inFours(count);
+    for (let i = 0; i < end; i++) r[i] = a[i] as number;
     for (const { numbers } of rest) join(r, numbers, count);
-    if (divisor !== 1) for (let i = 0; i < count; i++) r[i] = (r[i] as number) / divisor + 0;
+    if (divisor !== 1) for (let i = 0; i < end; i++) r[i] = (r[i] as number) / divisor + 0;
     let finite = true;
-    for (let i = 0; i < count; i++) {
-      const value = r[i] as number;
-      if (value - value !== 0) finite = false;
+    for (let i = 0; i < end; i += 4) {
+      if (isOff(r[i] as number, r[i + 1] as number, r[i + 2] as number, r[i + 3] as number)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
   };
 }
 
+/** The lesser or greater of numbers is one of them, so it is in order when all of them are. */
+function extreme(out: Lane, args: readonly Lane[], join: Join): Kernel | undefined {
+  const [first, second, ...rest] = args;
+  if (first === undefined || second === undefined) return folded(out, args, join);
+  const r = out.numbers;
+  const a = first.numbers;
+  return (count) => {
+    const end = inFours(count);
+    for (let i = 0; i < end; i += 4) {
+      r[i] = a[i] as number;
+      r[i + 1] = a[i + 1] as number;
+      r[i + 2] = a[i + 2] as number;
+      r[i + 3] = a[i + 3] as number;
+    }
+    join(r, second.numbers, count);
+    out.clean = first.clean && second.clean;
+    for (const { numbers, clean } of rest) {
+      join(r, numbers, count);
+      out.clean = out.clean && clean;
+    }
+    if (!out.clean) tell(count, out, args, notFinite);
+  };
+}
+
 function joinLeast(into: Float64Array, next: Float64Array, count: number): void {
-  for (let i = 0; i < count; i++) into[i] = Math.min(into[i] as number, next[i] as number);
+  const end = inFours(count);
+  for (let i = 0; i < end; i += 4) {
+    into[i] = Math.min(into[i] as number, next[i] as number);
+    into[i + 1] = Math.min(into[i + 1] as number, next[i + 1] as number);
+    into[i + 2] = Math.min(into[i + 2] as number, next[i + 2] as number);
+    into[i + 3] = Math.min(into[i + 3] as number, next[i + 3] as number);
+  }
 }
 
 function joinGreatest(into: Float64Array, next: Float64Array, count: number): void {
-  for (let i = 0; i < count; i++) into[i] = Math.max(into[i] as number, next[i] as number);
+  const end = inFours(count);
+  for (let i = 0; i < end; i += 4) {
+    into[i] = Math.max(into[i] as number, next[i] as number);
+    into[i + 1] = Math.max(into[i + 1] as number, next[i + 1] as number);
+    into[i + 2] = Math.max(into[i + 2] as number, next[i + 2] as number);
+    into[i + 3] = Math.max(into[i + 3] as number, next[i + 3] as number);
+  }
 }
 
 function joinSnapped(into: Float64Array, next: Float64Array, count: number): void {
@@ -64,8 +97,8 @@ function countNumbers(out: Lane, args: readonly Lane[]): Kernel {
 }
 
 export const aggregateKernels: Readonly<Record<string, Fast>> = {
-  MIN: (out, args) => folded(out, args, joinLeast),
-  MAX: (out, args) => folded(out, args, joinGreatest),
+  MIN: (out, args) => extreme(out, args, joinLeast),
+  MAX: (out, args) => extreme(out, args, joinGreatest),
   SUM: (out, args) => folded(out, args, joinSnapped),
   AVERAGE: (out, args) => folded(out, args, joinPlain, args.length),
   COUNT: (out, args) => countNumbers(out, args),

@@ -1,5 +1,6 @@
 import { lazy } from 'react';
 import type { PictureAsk } from '../session/own-boat/picture-ask.ts';
+import { LimitBoard } from '../views/board/limit-board.tsx';
 import type { Kept } from './kept.ts';
 import { Slot } from './slot.tsx';
 
@@ -91,7 +92,7 @@ const pictureOf = (ask: PictureAsk) => (
 
 export const OwnBoat = ({ onDone }: { readonly onDone: () => void }) => (
   <Slot name="steps">
-    <LazyOwnBoat picture={pictureOf} onDone={onDone} />
+    <LazyOwnBoat picture={pictureOf} board={<LimitBoard />} onDone={onDone} />
   </Slot>
 );
 

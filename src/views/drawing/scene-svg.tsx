@@ -39,7 +39,6 @@ export const SceneSvg = memo(function SceneSvg({ layout, ids }: Props) {
         ))}
       </defs>
       {primitives.map((it, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the order of drawing is what tells primitives apart
         <PrimitiveShape key={at} it={it} ids={ids} />
       ))}
     </svg>

@@ -104,7 +104,9 @@ export function ReadingStep({ cell, state, why, picture, onType, onLean, onNext,
           <Action plate onPress={() => onNext(false)}>
             Next
           </Action>
-          <Action onPress={onLeave}>Take the stand-in, {standIn}</Action>
+          <Action onPress={onLeave}>
+            Take the stand-in, <span className="own-boat-once">{standIn}</span>
+          </Action>
         </div>
         {state.left.has(cell.name) && <p className="type-small">The stand-in is taken.</p>}
       </form>

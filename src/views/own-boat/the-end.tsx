@@ -49,7 +49,6 @@ export function TheEnd({ state, board, onDone, onBack, onAnew }: Props) {
         The choices under Mount are a place to start from, not a proposal for your boat.{' '}
         {ready ? `As they stand, limits are: ${states.join(', ')}.` : 'The limits are being worked out.'}
       </p>
-      {board}
       <div className="own-boat-doors">
         <Action plate onPress={onDone}>
           See the limits
@@ -58,6 +57,7 @@ export function TheEnd({ state, board, onDone, onBack, onAnew }: Props) {
         <Action onPress={onAnew}>Begin again with another boat</Action>
       </div>
       <p className="type-small base-soft">One undo brings back the plan that was open before.</p>
+      {board}
     </section>
   );
 }

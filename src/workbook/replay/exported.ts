@@ -18,33 +18,34 @@ export function exported(value: number): number {
 const MARGIN = 1e-12;
 
 /**
- * The scales by the binary exponent of a number. Between two powers of two stands at most one power of ten: below
- * `before` it the scale is `small`, from `after` it on `large`.
+ * The scales by the binary exponent of a number, two for each: between two powers of two stands at most one power of
+ * ten, the boundary, from which on the second holds.
  */
-const before = new Float64Array(2048).fill(Number.POSITIVE_INFINITY);
-const after = new Float64Array(2048).fill(Number.POSITIVE_INFINITY);
-const small = new Float64Array(2048).fill(Number.NaN);
-const large = new Float64Array(2048).fill(Number.NaN);
+const scales = new Float64Array(4096).fill(Number.NaN);
+const boundaries = new Float64Array(2048).fill(Number.POSITIVE_INFINITY);
+const margins = new Float64Array(2048).fill(-1);
 
 // The least exponent holds 0 and numbers with fewer digits, the greatest what is not finite: both stay NaN here.
 for (let exponent = 1; exponent < 2047; exponent++) {
   const least = 2 ** (exponent - 1023);
   const power = Math.floor(Math.log10(least * (1 + MARGIN)));
-  const next = 10 ** (power + 1);
-  small[exponent] = 10 ** (PLACES - power);
-  large[exponent] = 10 ** (PLACES - power - 1);
-  if (next / least >= 2) continue;
-  before[exponent] = next * (1 - MARGIN);
-  after[exponent] = next * (1 + MARGIN);
+  const boundary = 10 ** (power + 1);
+  scales[2 * exponent] = 10 ** (PLACES - power);
+  scales[2 * exponent + 1] = 10 ** (PLACES - power - 1);
+  if (boundary / least >= 2) continue;
+  boundaries[exponent] = boundary;
+  margins[exponent] = boundary * MARGIN;
 }
 
-/** Which half of a number's eight bytes holds its exponent. */
+/** Which half of a number's eight bytes holds its sign and exponent. */
 const UPPER = new Uint8Array(new Uint16Array([1]).buffer)[0] === 1 ? 1 : 0;
 
 /** A column's bytes seen as halves of numbers; it must stand alone in its buffer. */
 export const halvesOf = (column: Float64Array): Uint32Array => new Uint32Array(column.buffer);
 
-/** `exported` for a whole column, into another from `at` on. NaN stays NaN. */
+/**
+ * `exported` for a whole column, into another from `at` on, without a branch that the numbers decide. NaN stays NaN.
+ */
 export function exportColumn(
   from: Float64Array,
   halves: Uint32Array,
@@ -54,14 +55,16 @@ export function exportColumn(
 ): void {
   for (let i = 0; i < count; i++) {
     const value = from[i] as number;
-    const exponent = ((halves[2 * i + UPPER] as number) >>> 20) & 2047;
+    const half = halves[2 * i + UPPER] as number;
+    const exponent = (half >>> 20) & 2047;
+    const sign = 1 - ((half >>> 30) & 2);
     const size = Math.abs(value);
-    let scale = small[exponent] as number;
-    if (size >= (before[exponent] as number)) {
-      scale = size >= (after[exponent] as number) ? (large[exponent] as number) : scaleOf(size);
-    }
-    const rounded = Math.round(size * scale) / scale;
-    to[at + i] = value < 0 ? -rounded : rounded;
-    if (rounded !== rounded && value === value) to[at + i] = exported(value);
+    const boundary = boundaries[exponent] as number;
+    const scale = scales[2 * exponent + Number(size >= boundary)] as number;
+    // Up to 1e15 this is what rounding gives, and several times faster.
+    const rounded = (Math.floor(size * scale + 0.5) / scale) * sign;
+    to[at + i] = rounded;
+    const isBeside = Math.abs(size - boundary) <= (margins[exponent] as number);
+    if (isBeside || (rounded !== rounded && value === value)) to[at + i] = exported(value);
   }
 }

@@ -50,7 +50,9 @@ export type Parsed =
   | { readonly at: 'list' };
 
 interface Names {
-  readonly _namedExpressions: { nearestNamedExpression(name: string, sheet: number): { address: Address } | undefined };
+  readonly _namedExpressions: {
+    nearestNamedExpression(name: string, sheet: number): { address: Address } | undefined;
+  };
 }
 
 interface Formula {

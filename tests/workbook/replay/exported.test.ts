@@ -43,6 +43,16 @@ function* awkward(): Generator<number> {
       }
     }
   }
+  // Halves of the last place kept, and what stands right beside them.
+  for (let i = 0; i < 20_000; i++) {
+    const whole = Math.floor(10 ** (14 + (i % 1000) / 1000)) + 0.5;
+    bits.setFloat64(0, whole / 10 ** ((i % 25) - 5));
+    const at = bits.getBigInt64(0);
+    for (const step of [-2n, -1n, 0n, 1n, 2n]) {
+      bits.setBigInt64(0, at + step);
+      yield bits.getFloat64(0);
+    }
+  }
   yield* [0, Number.MAX_VALUE, Number.MIN_VALUE, 1 / 3, 0.1 + 0.2, 999_999_999_999_999.9];
 }
 
@@ -63,7 +73,7 @@ describe('rounding of what is handed out', () => {
 
   it('is the engine’s', () => {
     const values = [...awkward()]
-      .filter((_, i) => i % 9 === 0)
+      .filter((_, i) => i % 29 === 0)
       .flatMap((value) => (value === 0 ? [0] : [value, -value]));
     const engine = new Engine(new Map(values.map((value, i) => [`cell_${i}`, value])), (name) => name);
     for (const [i, value] of values.entries()) {

@@ -41,7 +41,7 @@ const { status } = spawnSync(
   [
     'node_modules/vitest/vitest.mjs',
     'run',
-    '--reporter=dot',
+    '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${reportFile}`,
     ...only,

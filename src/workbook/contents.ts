@@ -19,12 +19,14 @@ export function isCellName(name: string, plan: Plan): boolean {
 /** The formula of a limit's room, which own cells may use. */
 export function roomFormula(limit: LimitCell): string {
   const { result, low, high, applies } = limit;
-  const room =
+  const distance =
     low !== undefined && high !== undefined
       ? `ROOM_BETWEEN(${result},${boundText(low)},${boundText(high)})`
       : low !== undefined
         ? `ROOM_ABOVE(${result},${boundText(low)})`
         : `ROOM_BELOW(${result},${boundText(high ?? 0)})`;
+  const missing = reasonFormula(`${labelOf(result)} is not above 0, so its limit has no room.`).slice(1);
+  const room = limit.must_exist === true ? `IF(${result}>0,${distance},${missing})` : distance;
   if (applies === undefined) return `=${room}`;
   const condition = typeof applies === 'string' ? applies : `NOT(${applies.not})`;
   const none = reasonFormula(`The limit on ${result} does not apply here, so it has no room.`).slice(1);

@@ -66,6 +66,16 @@ describe('own cells', { timeout: 30_000 }, () => {
     expect(it.c.value).toBeNull();
   });
 
+  it('have no room of a length that must exist and does not', () => {
+    const plan = planWith({ left: '=port_strut_cut_room' });
+    const book = new Workbook(plan, null);
+    expect(book.answer('left').value).toBeCloseTo(800 - 205.1823, 4);
+    book.show(plan, null, new Map([['strut_end_allowance', 200]]));
+    expect(book.answer('port_strut_cut').value).toBeLessThan(0);
+    expect(book.answer('left')).toMatchObject({ value: null, why: expect.stringContaining('not above 0') });
+    book.destroy();
+  });
+
   it('name what is not known, and what cannot be called, in every cell that follows', () => {
     const it = answersOf({ lost: '=nowhere + 1', after: '=lost * 2', counted: '=COUNTIF(shim_stack; 48)' });
     expect(it.lost).toEqual({ value: null, why: 'There is no cell named nowhere.' });

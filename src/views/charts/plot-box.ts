@@ -1,5 +1,5 @@
 /** Room round the plot, px: the flag above, the bounds' letters to the right, the ticks below and to the left. */
-export const ROOM = { top: 20, right: 100, bottom: 26, left: 44 } as const;
+export const ROOM = { top: 20, right: 108, bottom: 26, left: 44 } as const;
 
 export interface Plot {
   readonly left: number;

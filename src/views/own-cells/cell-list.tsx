@@ -50,8 +50,8 @@ export function CellList({ cells, onFormula }: Props) {
     rows.splice(
       gone.place,
       0,
-      <li key=" " className="own-cells-gone" role="status">
-        <span>{gone.label} is deleted.</span>
+      <li key=" " className="own-cells-gone">
+        <span role="status">{gone.label} is deleted.</span>
         <Action focused icon="undo" says={`Undo: bring ${gone.label} back`} onPress={() => session.undo()}>
           Undo
         </Action>

@@ -1,5 +1,5 @@
 import { type ReactNode, useId, useState } from 'react';
-import type { ScenarioTable } from '../../session/compare-scenarios.ts';
+import type { InputRow, LimitRow, ScenarioTable } from '../../session/compare-scenarios.ts';
 import type { ByScenario } from '../../session/scenario-answers.ts';
 import { usePlan } from '../use-session.ts';
 import { columnClass } from './column-class.ts';
@@ -27,7 +27,7 @@ interface GroupProps {
 
 const GroupLine = ({ span, title, children }: GroupProps) => (
   <tr className="scenarios-group">
-    <th className="type-section" scope="colgroup" colSpan={span}>
+    <th className="type-section" scope="rowgroup" colSpan={span}>
       {title} <span className="type-small base-soft">{children}</span>
     </th>
   </tr>
@@ -45,6 +45,11 @@ export function Comparison({ table, answers, waiting, why }: Props) {
   const differing = { inputs: inputs.filter((it) => it.differs), limits: limits.filter((it) => it.differs) };
   const alike = { inputs: inputs.filter((it) => !it.differs), limits: limits.filter((it) => !it.differs) };
   const span = columns.length + 1;
+  const line = { columns, active, picked: one };
+  const inputLines = (rows: readonly InputRow[]) =>
+    rows.map((row) => <InputLine key={row.cell.name} row={row} {...line} />);
+  const limitLines = (rows: readonly LimitRow[]) =>
+    rows.map((row) => <LimitLine key={row.name} row={row} {...line} />);
   return (
     <div className="scenarios-compare">
       <h3 className="type-section">Side by side</h3>
@@ -100,22 +105,24 @@ export function Comparison({ table, answers, waiting, why }: Props) {
                 </td>
               ))}
             </tr>
+          </tbody>
+          <tbody>
             <GroupLine span={span} title="Choices that differ">
               {differing.inputs.length === 0 && 'None: all columns have the same choices.'}
             </GroupLine>
-            {differing.inputs.map((row) => (
-              <InputLine key={row.cell.name} row={row} columns={columns} active={active} picked={one} />
-            ))}
-            {answers.size > 0 && (
+            {inputLines(differing.inputs)}
+          </tbody>
+          {answers.size > 0 && (
+            <tbody>
               <GroupLine span={span} title="Limits that differ">
                 {differing.limits.length === 0 && 'None.'}
               </GroupLine>
-            )}
-            {differing.limits.map((row) => (
-              <LimitLine key={row.name} row={row} columns={columns} active={active} picked={one} />
-            ))}
+              {limitLines(differing.limits)}
+            </tbody>
+          )}
+          <tbody>
             <tr className="scenarios-group">
-              <th scope="colgroup" colSpan={span}>
+              <th scope="rowgroup" colSpan={span}>
                 <button
                   type="button"
                   className="scenarios-all type-label"
@@ -127,16 +134,8 @@ export function Comparison({ table, answers, waiting, why }: Props) {
                 </button>
               </th>
             </tr>
-            {all && (
-              <>
-                {alike.inputs.map((row) => (
-                  <InputLine key={row.cell.name} row={row} columns={columns} active={active} picked={one} />
-                ))}
-                {alike.limits.map((row) => (
-                  <LimitLine key={row.name} row={row} columns={columns} active={active} picked={one} />
-                ))}
-              </>
-            )}
+            {all && inputLines(alike.inputs)}
+            {all && limitLines(alike.limits)}
           </tbody>
         </table>
       </section>

@@ -35,8 +35,8 @@ export function ScenarioList({ answers }: Props) {
     rows.splice(
       gone.place,
       0,
-      <li key=" " className="scenarios-gone" role="status">
-        <span>“{gone.name}” is deleted.</span>
+      <li key=" " className="scenarios-gone">
+        <span role="status">“{gone.name}” is deleted.</span>
         <Action focused icon="undo" says={`Undo: bring “${gone.name}” back`} onPress={() => session.undo()}>
           Undo
         </Action>

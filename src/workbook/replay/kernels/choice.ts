@@ -4,12 +4,6 @@ import { type Fast, inFours, type Kernel, tell } from './kernel.ts';
 
 const notFinite = () => NOT_FINITE;
 
-/** One of two finite numbers, exactly, without a branch that the numbers decide. */
-const either = (condition: number, then: number, otherwise: number): number => {
-  const taken = Number(condition !== 0);
-  return then * taken + otherwise * (1 - taken);
-};
-
 function choose(out: Lane, args: readonly [Lane, Lane, Lane]): Kernel {
   const r = out.numbers;
   const [condition, then, otherwise] = args;
@@ -21,10 +15,10 @@ function choose(out: Lane, args: readonly [Lane, Lane, Lane]): Kernel {
     if (out.clean) {
       const end = inFours(count);
       for (let i = 0; i < end; i += 4) {
-        r[i] = either(c[i] as number, a[i] as number, b[i] as number);
-        r[i + 1] = either(c[i + 1] as number, a[i + 1] as number, b[i + 1] as number);
-        r[i + 2] = either(c[i + 2] as number, a[i + 2] as number, b[i + 2] as number);
-        r[i + 3] = either(c[i + 3] as number, a[i + 3] as number, b[i + 3] as number);
+        r[i] = (c[i] !== 0 ? a[i] : b[i]) as number;
+        r[i + 1] = (c[i + 1] !== 0 ? a[i + 1] : b[i + 1]) as number;
+        r[i + 2] = (c[i + 2] !== 0 ? a[i + 2] : b[i + 2]) as number;
+        r[i + 3] = (c[i + 3] !== 0 ? a[i + 3] : b[i + 3]) as number;
       }
       return;
     }
@@ -61,17 +55,14 @@ function gather(stop: 0 | 1, out: Lane, args: readonly Lane[]): Kernel {
   const r = out.numbers;
   return (count) => {
     const end = inFours(count);
-    // How many points keep going: all at first, fewer with each argument.
-    for (let i = 0; i < end; i++) r[i] = 1;
+    for (let i = 0; i < end; i++) r[i] = 1 - stop;
     let clean = true;
     for (const arg of args) {
       const a = arg.numbers;
       clean = clean && arg.clean;
-      for (let i = 0; i < end; i++) {
-        r[i] = (r[i] as number) * (stop === 0 ? Number(a[i] !== 0) : Number(a[i] === 0));
-      }
+      if (stop === 0) for (let i = 0; i < end; i++) r[i] = a[i] !== 0 ? (r[i] as number) : 0;
+      else for (let i = 0; i < end; i++) r[i] = a[i] !== 0 ? 1 : (r[i] as number);
     }
-    if (stop === 1) for (let i = 0; i < end; i++) r[i] = 1 - (r[i] as number);
     out.clean = clean;
     if (clean) return;
     for (const { numbers } of args) {

@@ -16,13 +16,12 @@ function compareTyped(sign: string, out: Lane, args: readonly [Lane, Lane]): Ker
   const [first, second] = args;
   const a = first.numbers;
   const b = second.numbers;
-  // Without a branch: which way numbers compare changes from point to point, and a wrong guess costs more than all this.
   const outcome = (left: number, right: number): number => {
-    const over = left * WIDER - right;
-    const under = right * WIDER - left;
-    const alike = (Number(over >= 0) & Number(under >= 0)) | (Number(over <= 0) & Number(under <= 0));
-    const greater = Number(left > right);
-    return alike * same + (1 - alike) * (greater * more + (1 - greater) * less);
+    const alike =
+      right >= 0
+        ? left * WIDER >= right && left <= right * WIDER
+        : left * WIDER <= right && left >= right * WIDER;
+    return alike ? same : left > right ? more : less;
   };
   return (count) => {
     const end = inFours(count);

@@ -51,7 +51,7 @@ const boundWords = ({ limit, forbids, spots }: Edge, figure: (value: number) => 
 
 const unitWord = (unit: string, units: Units): string => {
   if (unit === '–') return '';
-  if (unit === 'deg') return '°';
+  if (unit === 'deg') return 'degrees';
   return unit === 'mm' && units === 'in' ? 'in' : unit;
 };
 
@@ -155,9 +155,11 @@ export const SweepChart = memo(function SweepChart(props: Props) {
           <>
             <Ground plot={plot} edges={edges} low={low} high={high} width={width} height={height} />
             {drawn.isEmpty ? (
-              <p className="sweep-none type-small">
-                {capital(y.short)} has no answer anywhere in this range. {session.answer(result)?.why}
-              </p>
+              <div className="sweep-none sweep-axes type-small">
+                <p>
+                  {capital(y.short)} has no answer anywhere in this range. {session.answer(result)?.why}
+                </p>
+              </div>
             ) : (
               <SweepLines
                 width={width}
@@ -169,7 +171,14 @@ export const SweepChart = memo(function SweepChart(props: Props) {
                 whole={whole}
               />
             )}
-            <svg className="sweep-layer" width={width} height={height} aria-hidden="true" focusable="false">
+            <svg
+              className="sweep-layer"
+              width={width}
+              height={height}
+              aria-hidden="true"
+              focusable="false"
+              display={drawn.isEmpty ? 'none' : undefined}
+            >
               {cursor !== undefined && (
                 <line
                   className="sweep-cursor"

@@ -14,6 +14,7 @@ import { useJudgement, usePlan } from '../use-session.ts';
 import { Chooser } from './chooser.tsx';
 import type { Labelled } from './filter-labels.ts';
 import type { OtherLine } from './other-lines.ts';
+import { ROOM } from './plot-box.ts';
 import { SweepChart } from './sweep-chart.tsx';
 import { SweepTable } from './sweep-table.tsx';
 import './sweep-panel.css';
@@ -27,6 +28,8 @@ const MOST_OTHERS = 3;
 /** Height of the line of words above a chart and of the one below it, px. */
 const WORDS = 52;
 const LEAST_HEIGHT = 120;
+/** Of a chart's height, what lies above and below the plot, px. */
+const AXES = ROOM.top + ROOM.bottom;
 
 const NO_LINES: readonly OtherLine[] = [];
 const NO_LIMITS: ReadonlySet<string> = new Set();
@@ -177,7 +180,7 @@ export function SweepPanel({ height }: Props) {
               others={others}
             />
           ) : (
-            <div className="sweep-frame" style={{ height: chartHeight }}>
+            <div className="sweep-frame sweep-axes" style={{ height: chartHeight - AXES }}>
               <p className="type-small">
                 {why !== undefined
                   ? `The sweep could not be made: ${why}`
@@ -189,37 +192,37 @@ export function SweepPanel({ height }: Props) {
           )}
         </div>
       ))}
-      {why === undefined && value !== undefined && (
-        <>
-          <p className="sweep-holds type-small">
-            {holds}
-            {stale && <span className="sweep-stale base-soft"> Being worked out again.</span>}
-          </p>
-          <div className="sweep-more type-small">
-            {drawn.length < MOST_RESULTS && (
-              <Chooser
-                says="Another result"
-                value={undefined}
-                options={options.filter((it) => !drawn.includes(it.name))}
-                onPick={(name) => setPicked([...drawn, name])}
-              >
-                Draw another result
-              </Chooser>
-            )}
-            {canCompare && (
-              <label className="sweep-compare">
-                <input
-                  type="checkbox"
-                  checked={isCompared}
-                  onChange={(event) => setCompared(event.target.checked)}
-                />
-                Scenarios over it
-              </label>
-            )}
-          </div>
-          <SweepTable swept={value} plan={plan} words={words} />
-        </>
+      {why === undefined && (
+        <p className="sweep-holds type-small">
+          {holds}
+          {stale && value !== undefined && (
+            <span className="sweep-stale base-soft"> Being worked out again.</span>
+          )}
+        </p>
       )}
+      <div className="sweep-more type-small">
+        {drawn.length < MOST_RESULTS && (
+          <Chooser
+            says="Another result"
+            value={undefined}
+            options={options.filter((it) => !drawn.includes(it.name))}
+            onPick={(name) => setPicked([...drawn, name])}
+          >
+            Draw another result
+          </Chooser>
+        )}
+        {canCompare && (
+          <label className="sweep-compare">
+            <input
+              type="checkbox"
+              checked={isCompared}
+              onChange={(event) => setCompared(event.target.checked)}
+            />
+            Scenarios over it
+          </label>
+        )}
+      </div>
+      {why === undefined && value !== undefined && <SweepTable swept={value} plan={plan} words={words} />}
     </section>
   );
 }

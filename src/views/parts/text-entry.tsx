@@ -1,4 +1,4 @@
-import { type FocusEvent, type KeyboardEvent, useId, useState } from 'react';
+import { type FocusEvent, type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { Done } from '../../session/session.ts';
 import { useKeptDraft } from './use-kept-draft.ts';
 import './text-entry.css';
@@ -57,6 +57,15 @@ export function TextEntry(props: Props) {
     }
     props.onLeft?.();
   };
+  // A phone may drop a page that is no longer looked at: what is half typed goes in first.
+  useEffect(() => {
+    if (typed === undefined) return;
+    const onHide = (): void => {
+      if (document.hidden) put();
+    };
+    document.addEventListener('visibilitychange', onHide, true);
+    return () => document.removeEventListener('visibilitychange', onHide, true);
+  });
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter' && lines === 1) put();
     if (event.key === 'Escape') {

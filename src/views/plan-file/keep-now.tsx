@@ -15,19 +15,21 @@ export type KeepShown =
 interface Props {
   readonly keep: KeepShown | undefined;
   readonly onTakeOver: (() => void) | undefined;
+  readonly onSave: () => void;
 }
 
 const clock = (when: number): string =>
   new Date(when).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
 
 /** Kept, being kept or not kept, with where, when and why. */
-export function KeepNow({ keep, onTakeOver }: Props) {
+export function KeepNow({ keep, onTakeOver, onSave }: Props) {
   if (keep?.state === 'not kept') {
     return (
-      <div className="plan-file-kept">
+      <div className="plan-file-kept plan-file-lost">
         <p>
           <strong>Not kept:</strong> {keep.why}
         </p>
+        <Action onPress={onSave}>Save it as a file now</Action>
         {keep.elsewhere === true && onTakeOver !== undefined && (
           <Action onPress={onTakeOver}>Keep it from this window</Action>
         )}

@@ -38,7 +38,7 @@ export function PlanPanel({ keep, onTakeOver, onSave, onSaveText }: PlanPanelPro
   return (
     <div className="plan-file" data-view="plan">
       <h2 className="type-page">Plan</h2>
-      <KeepNow keep={keep} onTakeOver={onTakeOver} />
+      <KeepNow keep={keep} onTakeOver={onTakeOver} onSave={save} />
       <PlanFacts />
       <SaveFile copy={copy} onSave={save} />
       <OpenFile onSaveText={onSaveText} />

@@ -19,6 +19,12 @@ const columnTitle = (column: string | null): string => column ?? 'Base values';
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
+/** A column picked where there is room for one. It holds until another scenario is shown. */
+interface Picked {
+  readonly column: string | null;
+  readonly active: string | null;
+}
+
 interface GroupProps {
   readonly span: number;
   readonly title: string;
@@ -38,10 +44,9 @@ export function Comparison({ table, answers, waiting, why }: Props) {
   const { active } = usePlan();
   const { columns, inputs, limits } = table;
   const id = useId();
-  const [picked, setPicked] = useState<string | null>(active);
+  const [picked, setPicked] = useState<Picked>();
   const [all, setAll] = useState(false);
-  // A scenario that was renamed or deleted can no longer be picked.
-  const one = columns.includes(picked) ? picked : active;
+  const one = picked?.active === active && columns.includes(picked.column) ? picked.column : active;
   const differing = { inputs: inputs.filter((it) => it.differs), limits: limits.filter((it) => it.differs) };
   const alike = { inputs: inputs.filter((it) => !it.differs), limits: limits.filter((it) => !it.differs) };
   const span = columns.length + 1;
@@ -64,7 +69,9 @@ export function Comparison({ table, answers, waiting, why }: Props) {
           id={`${id}pick`}
           className="scenarios-pick"
           value={columnKey(one)}
-          onChange={(event) => setPicked(event.target.value === '' ? null : event.target.value)}
+          onChange={(event) =>
+            setPicked({ column: event.target.value === '' ? null : event.target.value, active })
+          }
         >
           {columns.map((it) => (
             <option key={columnKey(it)} value={columnKey(it)}>

@@ -61,7 +61,6 @@ export function exportColumn(
     const size = Math.abs(value);
     const boundary = boundaries[exponent] as number;
     const scale = scales[2 * exponent + Number(size >= boundary)] as number;
-    // Up to 1e15 this is what rounding gives, and several times faster.
     const rounded = (Math.floor(size * scale + 0.5) / scale) * sign;
     to[at + i] = rounded;
     const isBeside = Math.abs(size - boundary) <= (margins[exponent] as number);

@@ -1,15 +1,7 @@
 import { judge, leastRatio, type State } from '../../calc/limits/judge.ts';
+import { STATES } from '../../calc/limits/states.ts';
 import type { Bound } from '../../plan/template.ts';
 import type { LimitRule } from '../limit-rule.ts';
-
-/** Limit states by the number that stands for each in a column. */
-export const STATES = [
-  'inside',
-  'near',
-  'past',
-  'no answer',
-  'does not apply',
-] as const satisfies readonly State[];
 
 const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 

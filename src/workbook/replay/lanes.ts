@@ -12,6 +12,8 @@ export interface Lane {
   readonly any: Scalar[] | undefined;
   /** No point of the block has an error here; told by whatever wrote the slot last. */
   clean: boolean;
+  /** The same value at every point of every block, where it is known beforehand. */
+  fixed: Scalar | undefined;
 }
 
 const NEVER_TOLD: Fault = noAnswer('');
@@ -26,6 +28,7 @@ export function laneOf(kind: Kind, size: number): Lane {
     faults: typed ? new Array<Fault>(size).fill(NEVER_TOLD) : [],
     any: typed ? undefined : new Array<Scalar>(size).fill(null),
     clean: typed,
+    fixed: undefined,
   };
 }
 
@@ -48,8 +51,9 @@ export function write(lane: Lane, i: number, value: Scalar): void {
   } else numbers[i] = Number(value);
 }
 
-/** Puts one value at every point. */
+/** Puts one value at every point, for good. */
 export function fill(lane: Lane, value: Scalar): void {
+  lane.fixed = value;
   lane.clean = lane.any === undefined && !isFault(value);
   const size = lane.any?.length ?? lane.numbers.length;
   for (let i = 0; i < size; i++) write(lane, i, value);

@@ -4,7 +4,7 @@ import { ruleKernel } from './kernels/by-rule.ts';
 import { choiceKernels } from './kernels/choice.ts';
 import { comparisonKernels } from './kernels/comparisons.ts';
 import { functionKernels } from './kernels/functions.ts';
-import { type Fast, inFours, type Kernel } from './kernels/kernel.ts';
+import { type Fast, inEights, type Kernel } from './kernels/kernel.ts';
 import { libraryKernel } from './kernels/library.ts';
 import { kindsOf } from './kinds.ts';
 import { fill, isTyped, type Lane, laneOf } from './lanes.ts';
@@ -53,7 +53,7 @@ function kernelOf({ op, args, out, guard }: GuardedStep, lanes: readonly Lane[],
  * step in place of the loops written for speed, which tests compare with one another.
  */
 export function link(program: Program, points = 128, byRule = false): Linked {
-  const size = inFours(points);
+  const size = inEights(points);
   const lanes = kindsOf(program).map((kind) => laneOf(kind, size));
   for (const [slot, value] of program.given) fill(lanes[slot] as Lane, value);
   const kernels = program.steps.map((step) => kernelOf(step, lanes, byRule));

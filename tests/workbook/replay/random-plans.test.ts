@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { STATES } from '../../../src/calc/limits/states.ts';
 import { inputs, limitCells, results } from '../../../src/plan/book.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 import type { OwnCell, OwnLimit, Plan, Reading, Value } from '../../../src/plan/plan.ts';
@@ -7,7 +8,6 @@ import { contentsOf, labelOf } from '../../../src/workbook/contents.ts';
 import { Engine } from '../../../src/workbook/engine.ts';
 import { judgeRules } from '../../../src/workbook/judged.ts';
 import { limitRules } from '../../../src/workbook/limit-rule.ts';
-import { STATES } from '../../../src/workbook/replay/judge-lanes.ts';
 import type { Column } from '../../../src/workbook/replay/replay.ts';
 import { replayOf } from '../../../src/workbook/replay/replay-of.ts';
 import type { Inputs } from '../model-case.ts';

@@ -1,7 +1,7 @@
 import { OPTIONS } from '../../engine-options.ts';
 import type { Lane } from '../lanes.ts';
 import { NOT_FINITE } from '../scalar.ts';
-import { type Fast, inFours, isOff, type Kernel, tell } from './kernel.ts';
+import { type Fast, inEights, isOff, type Kernel, tell } from './kernel.ts';
 
 const EPSILON = OPTIONS.precisionEpsilon;
 
@@ -16,7 +16,7 @@ function folded(out: Lane, args: readonly Lane[], join: Join, divisor = 1): Kern
   const r = out.numbers;
   const a = first.numbers;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     for (let i = 0; i < end; i++) r[i] = a[i] as number;
     for (const { numbers } of rest) join(r, numbers, count);
     if (divisor !== 1) for (let i = 0; i < end; i++) r[i] = (r[i] as number) / divisor + 0;
@@ -36,7 +36,7 @@ function extreme(out: Lane, args: readonly Lane[], join: Join): Kernel | undefin
   const r = out.numbers;
   const a = first.numbers;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     for (let i = 0; i < end; i += 4) {
       r[i] = a[i] as number;
       r[i + 1] = a[i + 1] as number;
@@ -54,7 +54,7 @@ function extreme(out: Lane, args: readonly Lane[], join: Join): Kernel | undefin
 }
 
 function joinLeast(into: Float64Array, next: Float64Array, count: number): void {
-  const end = inFours(count);
+  const end = inEights(count);
   for (let i = 0; i < end; i += 4) {
     into[i] = Math.min(into[i] as number, next[i] as number);
     into[i + 1] = Math.min(into[i + 1] as number, next[i + 1] as number);
@@ -64,7 +64,7 @@ function joinLeast(into: Float64Array, next: Float64Array, count: number): void 
 }
 
 function joinGreatest(into: Float64Array, next: Float64Array, count: number): void {
-  const end = inFours(count);
+  const end = inEights(count);
   for (let i = 0; i < end; i += 4) {
     into[i] = Math.max(into[i] as number, next[i] as number);
     into[i + 1] = Math.max(into[i + 1] as number, next[i + 1] as number);

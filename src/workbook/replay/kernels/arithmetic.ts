@@ -1,7 +1,7 @@
 import { OPTIONS } from '../../engine-options.ts';
 import type { Lane } from '../lanes.ts';
 import { DIVISION, NOT_FINITE } from '../scalar.ts';
-import { type Fast, inFours, isOff, type Kernel, tell } from './kernel.ts';
+import { type Fast, inEights, isOff, type Kernel, tell } from './kernel.ts';
 
 const EPSILON = OPTIONS.precisionEpsilon;
 
@@ -32,18 +32,26 @@ function add(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     let finite = true;
-    for (let i = 0; i < end; i += 4) {
+    for (let i = 0; i < end; i += 8) {
       const r0 = sum(a[i] as number, b[i] as number);
       const r1 = sum(a[i + 1] as number, b[i + 1] as number);
       const r2 = sum(a[i + 2] as number, b[i + 2] as number);
       const r3 = sum(a[i + 3] as number, b[i + 3] as number);
+      const r4 = sum(a[i + 4] as number, b[i + 4] as number);
+      const r5 = sum(a[i + 5] as number, b[i + 5] as number);
+      const r6 = sum(a[i + 6] as number, b[i + 6] as number);
+      const r7 = sum(a[i + 7] as number, b[i + 7] as number);
       r[i] = r0;
       r[i + 1] = r1;
       r[i + 2] = r2;
       r[i + 3] = r3;
-      if (isOff(r0, r1, r2, r3)) finite = false;
+      r[i + 4] = r4;
+      r[i + 5] = r5;
+      r[i + 6] = r6;
+      r[i + 7] = r7;
+      if (isOff(r0, r1, r2, r3) || isOff(r4, r5, r6, r7)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
@@ -54,18 +62,26 @@ function subtract(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     let finite = true;
-    for (let i = 0; i < end; i += 4) {
+    for (let i = 0; i < end; i += 8) {
       const r0 = difference(a[i] as number, b[i] as number);
       const r1 = difference(a[i + 1] as number, b[i + 1] as number);
       const r2 = difference(a[i + 2] as number, b[i + 2] as number);
       const r3 = difference(a[i + 3] as number, b[i + 3] as number);
+      const r4 = difference(a[i + 4] as number, b[i + 4] as number);
+      const r5 = difference(a[i + 5] as number, b[i + 5] as number);
+      const r6 = difference(a[i + 6] as number, b[i + 6] as number);
+      const r7 = difference(a[i + 7] as number, b[i + 7] as number);
       r[i] = r0;
       r[i + 1] = r1;
       r[i + 2] = r2;
       r[i + 3] = r3;
-      if (isOff(r0, r1, r2, r3)) finite = false;
+      r[i + 4] = r4;
+      r[i + 5] = r5;
+      r[i + 6] = r6;
+      r[i + 7] = r7;
+      if (isOff(r0, r1, r2, r3) || isOff(r4, r5, r6, r7)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
@@ -76,18 +92,26 @@ function multiply(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     let finite = true;
-    for (let i = 0; i < end; i += 4) {
+    for (let i = 0; i < end; i += 8) {
       const r0 = product(a[i] as number, b[i] as number);
       const r1 = product(a[i + 1] as number, b[i + 1] as number);
       const r2 = product(a[i + 2] as number, b[i + 2] as number);
       const r3 = product(a[i + 3] as number, b[i + 3] as number);
+      const r4 = product(a[i + 4] as number, b[i + 4] as number);
+      const r5 = product(a[i + 5] as number, b[i + 5] as number);
+      const r6 = product(a[i + 6] as number, b[i + 6] as number);
+      const r7 = product(a[i + 7] as number, b[i + 7] as number);
       r[i] = r0;
       r[i + 1] = r1;
       r[i + 2] = r2;
       r[i + 3] = r3;
-      if (isOff(r0, r1, r2, r3)) finite = false;
+      r[i + 4] = r4;
+      r[i + 5] = r5;
+      r[i + 6] = r6;
+      r[i + 7] = r7;
+      if (isOff(r0, r1, r2, r3) || isOff(r4, r5, r6, r7)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, notFinite);
@@ -98,18 +122,26 @@ function divide(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     let finite = true;
-    for (let i = 0; i < end; i += 4) {
+    for (let i = 0; i < end; i += 8) {
       const r0 = quotient(a[i] as number, b[i] as number);
       const r1 = quotient(a[i + 1] as number, b[i + 1] as number);
       const r2 = quotient(a[i + 2] as number, b[i + 2] as number);
       const r3 = quotient(a[i + 3] as number, b[i + 3] as number);
+      const r4 = quotient(a[i + 4] as number, b[i + 4] as number);
+      const r5 = quotient(a[i + 5] as number, b[i + 5] as number);
+      const r6 = quotient(a[i + 6] as number, b[i + 6] as number);
+      const r7 = quotient(a[i + 7] as number, b[i + 7] as number);
       r[i] = r0;
       r[i + 1] = r1;
       r[i + 2] = r2;
       r[i + 3] = r3;
-      if (isOff(r0, r1, r2, r3)) finite = false;
+      r[i + 4] = r4;
+      r[i + 5] = r5;
+      r[i + 6] = r6;
+      r[i + 7] = r7;
+      if (isOff(r0, r1, r2, r3) || isOff(r4, r5, r6, r7)) finite = false;
     }
     out.clean = finite;
     if (!finite) tell(count, out, args, (i) => (b[i] === 0 ? DIVISION : NOT_FINITE));
@@ -120,7 +152,7 @@ function power(out: Lane, args: readonly [Lane, Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }, { numbers: b }] = args;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     let finite = true;
     for (let i = 0; i < end; i += 4) {
       const r0 = raised(a[i] as number, b[i] as number);
@@ -137,6 +169,19 @@ function power(out: Lane, args: readonly [Lane, Lane]): Kernel {
     if (!finite) tell(count, out, args, notFinite);
   };
 }
+
+/**
+ * Whether the machine's power of 2 is the product to the last bit, as it is wherever it was tried. Asked with an
+ * exponent that no compiler can see through.
+ */
+const squaresAreProducts = ((): boolean => {
+  const exponent = Number.parseFloat('2');
+  for (let i = 1; i <= 2000; i++) {
+    const base = Math.sqrt(i) * 10 ** ((i % 80) - 40);
+    if (base ** exponent !== base * base) return false;
+  }
+  return true;
+})();
 
 function negate(out: Lane, args: readonly [Lane]): Kernel {
   const r = out.numbers;
@@ -170,13 +215,17 @@ const two =
   (out, [a, b]) =>
     a === undefined || b === undefined ? undefined : make(out, [a, b]);
 
+/** Squares are by far the commonest powers. */
+const powerOrSquare = (out: Lane, args: readonly [Lane, Lane]): Kernel =>
+  squaresAreProducts && args[1].fixed === 2 ? multiply(out, [args[0], args[0]]) : power(out, args);
+
 export const arithmeticKernels: Readonly<Record<string, Fast>> = {
   '+': two(add),
   '-': two(subtract),
   '*': two(multiply),
   '/': two(divide),
-  '^': two(power),
-  POWER: two(power),
+  '^': two(powerOrSquare),
+  POWER: two(powerOrSquare),
   negate: one(negate),
   percent: one(percent),
 };

@@ -1,6 +1,6 @@
 import type { Lane } from '../lanes.ts';
 import { type Fault, NOT_FINITE } from '../scalar.ts';
-import { type Fast, inFours, type Kernel, tell } from './kernel.ts';
+import { type Fast, inEights, type Kernel, tell } from './kernel.ts';
 
 const notFinite = () => NOT_FINITE;
 
@@ -13,7 +13,7 @@ function choose(out: Lane, args: readonly [Lane, Lane, Lane]): Kernel {
   return (count) => {
     out.clean = condition.clean && then.clean && otherwise.clean;
     if (out.clean) {
-      const end = inFours(count);
+      const end = inEights(count);
       for (let i = 0; i < end; i += 4) {
         r[i] = (c[i] !== 0 ? a[i] : b[i]) as number;
         r[i + 1] = (c[i + 1] !== 0 ? a[i + 1] : b[i + 1]) as number;
@@ -54,14 +54,13 @@ function instead(out: Lane, [value, other]: readonly [Lane, Lane]): Kernel {
 function gather(stop: 0 | 1, out: Lane, args: readonly Lane[]): Kernel {
   const r = out.numbers;
   return (count) => {
-    const end = inFours(count);
-    for (let i = 0; i < end; i++) r[i] = 1 - stop;
+    const end = inEights(count);
+    r.fill(1 - stop, 0, end);
     let clean = true;
     for (const arg of args) {
       const a = arg.numbers;
       clean = clean && arg.clean;
-      if (stop === 0) for (let i = 0; i < end; i++) r[i] = a[i] !== 0 ? (r[i] as number) : 0;
-      else for (let i = 0; i < end; i++) r[i] = a[i] !== 0 ? 1 : (r[i] as number);
+      for (let i = 0; i < end; i++) if (Number(a[i] !== 0) === stop) r[i] = stop;
     }
     out.clean = clean;
     if (clean) return;

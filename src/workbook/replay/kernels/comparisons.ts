@@ -2,7 +2,7 @@ import { OPTIONS } from '../../engine-options.ts';
 import { compare, compared, HOLDS } from '../compare.ts';
 import { type Lane, write } from '../lanes.ts';
 import { NOT_FINITE, type Scalar } from '../scalar.ts';
-import { type Fast, inFours, type Kernel, tell } from './kernel.ts';
+import { type Fast, inEights, type Kernel, tell } from './kernel.ts';
 
 const WIDER = 1 + OPTIONS.precisionEpsilon;
 
@@ -24,7 +24,7 @@ function compareTyped(sign: string, out: Lane, args: readonly [Lane, Lane]): Ker
     return alike ? same : left > right ? more : less;
   };
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     for (let i = 0; i < end; i += 4) {
       r[i] = outcome(a[i] as number, b[i] as number);
       r[i + 1] = outcome(a[i + 1] as number, b[i + 1] as number);

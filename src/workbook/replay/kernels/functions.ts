@@ -1,7 +1,7 @@
 import type { Lane } from '../lanes.ts';
 import { plainFunctions, remainder } from '../rules/functions.ts';
 import { DIVISION, NOT_FINITE } from '../scalar.ts';
-import { type Fast, inFours, isOff, type Kernel, tell } from './kernel.ts';
+import { type Fast, inEights, isOff, type Kernel, tell } from './kernel.ts';
 
 const notFinite = () => NOT_FINITE;
 
@@ -12,7 +12,7 @@ function absolute(out: Lane, args: readonly [Lane]): Kernel {
   const [arg] = args;
   const a = arg.numbers;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     for (let i = 0; i < end; i += 4) {
       r[i] = Math.abs(a[i] as number);
       r[i + 1] = Math.abs(a[i + 1] as number);
@@ -28,7 +28,7 @@ function root(out: Lane, args: readonly [Lane]): Kernel {
   const r = out.numbers;
   const [{ numbers: a }] = args;
   return (count) => {
-    const end = inFours(count);
+    const end = inEights(count);
     let finite = true;
     for (let i = 0; i < end; i += 4) {
       const r0 = Math.sqrt(a[i] as number);

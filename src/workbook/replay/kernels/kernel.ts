@@ -8,20 +8,20 @@ export type Kernel = (count: number) => void;
 export type Fast = (out: Lane, args: readonly Lane[]) => Kernel | undefined;
 
 /**
- * The hot loops take four points at a time, which halves what a loop costs around its sums. Past `count` they work on
- * what is left there; slots are long enough, and nobody looks.
+ * The hot loops take several points at a time, which halves what a loop costs around its sums. Past `count` they work
+ * on what is left there; slots are long enough, and nobody looks.
  */
-export const inFours = (count: number): number => (count + 3) & ~3;
+export const inEights = (count: number): number => (count + 7) & ~7;
 
 /** Whether any of four numbers is not finite. */
 export const isOff = (a: number, b: number, c: number, d: number): boolean =>
   a - a + (b - b) + (c - c) + (d - d) !== 0;
 
-/** Fills the points from `count` to the next fourth with the last, so that no stale error slows the loops down. */
+/** Fills the points from `count` to the next eighth with the last, so that no stale error slows the loops down. */
 export function fillUp(lane: Lane, count: number): void {
   const { numbers } = lane;
   const last = numbers[count - 1] ?? 0;
-  for (let i = count; i < inFours(count) && i < numbers.length; i++) numbers[i] = last;
+  for (let i = count; i < inEights(count) && i < numbers.length; i++) numbers[i] = last;
 }
 
 /**

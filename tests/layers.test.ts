@@ -12,11 +12,19 @@ const BELOW: Readonly<Record<string, readonly string[]>> = {
   workbook: ['calc', 'units', 'plan'],
   studies: ['calc', 'units', 'plan'],
   drawings: ['calc', 'units', 'plan'],
-  sheets: ['calc', 'units', 'plan', 'drawings'],
-  session: ['calc', 'units', 'plan', 'workbook', 'studies'],
-  views: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'session'],
-  app: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'sheets', 'session', 'views'],
-  cli: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'sheets'],
+  order: ['calc', 'units', 'plan'],
+  fitting: ['calc', 'units', 'plan', 'order'],
+  sheets: ['calc', 'units', 'plan', 'workbook', 'order', 'fitting', 'drawings'],
+  session: ['calc', 'units', 'plan', 'workbook', 'studies', 'order', 'fitting'],
+  views: ['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'order', 'fitting', 'session'],
+  app: [
+    ...['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'order', 'fitting', 'sheets'],
+    ...['session', 'views'],
+  ],
+  cli: [
+    ...['calc', 'units', 'plan', 'workbook', 'studies', 'drawings', 'order', 'fitting', 'sheets'],
+    'session',
+  ],
 };
 
 const IMPORT =

@@ -29,4 +29,5 @@ export const newPlan = (title: string): Plan => ({
   active: null,
   locked: new Set(),
   studies: [],
+  fit: { fitted: new Map(), steps: [], handover: new Map() },
 });

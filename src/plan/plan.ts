@@ -48,10 +48,44 @@ export interface OwnLimit {
   readonly note?: string;
 }
 
+/** What stands beside the numbers of one row of a survey table. */
+export interface RowNote {
+  readonly label?: string;
+  /** As in `Reading`. */
+  readonly offBy?: number;
+  readonly normal?: true;
+  readonly who?: string;
+  readonly when?: string;
+  readonly with?: string;
+  readonly note?: string;
+}
+
 export interface SurveyTable {
   readonly name: string;
   readonly columns: readonly string[];
   readonly rows: readonly (readonly (number | null)[])[];
+  /** One for each row, in the same order; absent when no row has any. */
+  readonly notes?: readonly (RowNote | null)[];
+}
+
+/** How far one step of the fitting has come. */
+export interface StepDone {
+  readonly step: string;
+  readonly done: boolean;
+  /** What was read at its check, base units. */
+  readonly value?: number;
+  readonly who?: string;
+  readonly when?: string;
+  readonly note?: string;
+}
+
+/** What was read and done on the day. */
+export interface FitUp {
+  /** Readings of what was really fitted, by the input they replace. */
+  readonly fitted: ReadonlyMap<string, Reading>;
+  readonly steps: readonly StepDone[];
+  /** Entries of the handover record, by name. */
+  readonly handover: ReadonlyMap<string, string>;
 }
 
 export type Units = 'mm' | 'in' | 'both';
@@ -77,6 +111,7 @@ export interface Plan {
   /** Choices that are fixed because their holes are drilled. */
   readonly locked: ReadonlySet<string>;
   readonly studies: readonly StudySettings[];
+  readonly fit: FitUp;
 }
 
 export const scenarioNamed = (plan: Plan, name: string | null): Scenario | undefined =>

@@ -7,6 +7,9 @@ export const rowsOf = (plan: Plan): number =>
   plan.inputs.size +
   plan.limits.length +
   plan.ownCells.length +
-  sum(plan.tables.map((table) => 1 + table.rows.length)) +
+  sum(plan.tables.map((table) => 1 + table.rows.length + (table.notes?.length ?? 0))) +
   sum(plan.scenarios.map((scenario) => 1 + scenario.overrides.size)) +
-  sum(plan.studies.map((study) => 1 + Object.keys(study.settings).length));
+  sum(plan.studies.map((study) => 1 + Object.keys(study.settings).length)) +
+  plan.fit.fitted.size +
+  plan.fit.steps.length +
+  plan.fit.handover.size;

@@ -91,7 +91,26 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
           ],
         },
       ],
+      [
+        {
+          name: 'profile',
+          columns: ['z'],
+          rows: [[1], [2]],
+          notes: [null, { label: 'foot', offBy: 2, normal: true as const, who: 'me', note: 'a\nb' }],
+        },
+      ],
     ),
+    fit: fc.record({
+      fitted: readings(inputs),
+      steps: fc.constantFrom(
+        [],
+        [
+          { step: 'first_hole', done: true, when: '2026-05-10' },
+          { step: 'plumb', done: false, value: -0.5, note: 'again' },
+        ],
+      ),
+      handover: fc.constantFrom(new Map(), new Map([['remarks', 'two\nlines']])),
+    }),
     studies: fc.constantFrom(
       [],
       [{ study: 'sweep', settings: { input: 'shim_count', steps: 40, on: true, of: ['a', 'b'] } }],
@@ -109,6 +128,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
       scenarios: scenarios.map((it) => ({ ...it, overrides: inOrder(it.overrides) })),
       active: scenarios[active]?.name ?? null,
       locked: new Set(locked),
+      fit: { ...rest.fit, fitted: inOrder(rest.fit.fitted) },
     };
   })
   .filter((plan) => planClash(plan) === undefined);

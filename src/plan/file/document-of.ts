@@ -1,5 +1,5 @@
 import { inputs } from '../book.ts';
-import type { Plan, Reading } from '../plan.ts';
+import type { Plan, Reading, SurveyTable } from '../plan.ts';
 import { KIND, type PlanDocument, type ReadingRow } from './document.ts';
 import { CURRENT_VERSION } from './migrations.ts';
 import { present } from './present.ts';
@@ -30,6 +30,29 @@ const rowsOf = (readings: ReadonlyMap<string, Reading>): ReadingRow[] =>
     return reading === undefined ? [] : [rowOf(name, reading)];
   });
 
+const tableRowOf = ({ name, columns, rows, notes }: SurveyTable): PlanDocument['tables'][number] => ({
+  name,
+  columns: [...columns],
+  rows: rows.map((row) => [...row]),
+  ...(notes === undefined
+    ? {}
+    : {
+        notes: notes.map(
+          (it) =>
+            it &&
+            present({
+              label: it.label,
+              off_by: it.offBy,
+              normal: it.normal,
+              who: it.who,
+              when: it.when,
+              with: it.with,
+              note: it.note,
+            }),
+        ),
+      }),
+});
+
 /** A plan as the document that its file holds, keys in the order they are written. */
 export const documentOf = (plan: Plan): PlanDocument => ({
   kind: KIND,
@@ -52,11 +75,7 @@ export const documentOf = (plan: Plan): PlanDocument => ({
   limits: plan.limits.map(({ name, result, low, high, near, note }) =>
     present({ name, result, low, high, near, note }),
   ),
-  tables: plan.tables.map(({ name, columns, rows }) => ({
-    name,
-    columns: [...columns],
-    rows: rows.map((row) => [...row]),
-  })),
+  tables: plan.tables.map(tableRowOf),
   studies: plan.studies.map(({ study, settings }) => ({
     study,
     settings: Object.entries(settings).map(([name, value]) => ({
@@ -64,4 +83,11 @@ export const documentOf = (plan: Plan): PlanDocument => ({
       value: typeof value === 'object' ? [...value] : value,
     })),
   })),
+  fit: {
+    fitted: rowsOf(plan.fit.fitted),
+    steps: plan.fit.steps.map(({ step, done, value, who, when, note }) =>
+      present({ step, done, value, who, when, note }),
+    ),
+    handover: [...plan.fit.handover].map(([name, text]) => ({ name, text })),
+  },
 });

@@ -56,10 +56,21 @@ const limitRow = z.strictObject({
   note: z.optional(lines),
 });
 
+const tableNote = z.strictObject({
+  label: z.optional(short),
+  off_by: z.optional(z.number().check(z.nonnegative())),
+  normal: z.optional(z.literal(true)),
+  who: z.optional(text),
+  when: z.optional(text),
+  with: z.optional(text),
+  note: z.optional(lines),
+});
+
 const tableRow = z.strictObject({
   name: word,
   columns: z.array(name).check(z.minLength(1)),
   rows: z.array(z.array(z.nullable(z.number()))),
+  notes: z.optional(z.array(z.nullable(tableNote))),
 });
 
 const ownCellRow = z.strictObject({
@@ -89,7 +100,22 @@ const settingRow = z.strictObject({
 
 const studyRow = z.strictObject({ study: name, settings: z.array(settingRow) });
 
-/** The plan file, version 1. Everything named stands in rows, so that no name is ever a key. */
+const stepRow = z.strictObject({
+  step: word,
+  done: z.boolean(),
+  value: z.optional(z.number()),
+  who: z.optional(text),
+  when: z.optional(text),
+  note: z.optional(lines),
+});
+
+const fitSchema = z.strictObject({
+  fitted: z.array(readingRow),
+  steps: z.array(stepRow),
+  handover: z.array(z.strictObject({ name: word, text: lines })),
+});
+
+/** The plan file, version 2. Everything named stands in rows, so that no name is ever a key. */
 export const documentSchema = z.strictObject({
   kind: z.literal(KIND),
   version: z.number(),
@@ -105,6 +131,7 @@ export const documentSchema = z.strictObject({
   limits: z.array(limitRow),
   tables: z.array(tableRow),
   studies: z.array(studyRow),
+  fit: fitSchema,
 });
 
 export type PlanDocument = z.infer<typeof documentSchema>;

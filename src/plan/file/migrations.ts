@@ -8,7 +8,10 @@ export interface Migration {
 }
 
 /** Every step there is, without a gap, from version 1 on. */
-export const MIGRATIONS: readonly Migration[] = [];
+export const MIGRATIONS: readonly Migration[] = [
+  // Version 2 keeps what was read and done while fitting, and may note something beside a survey table's row.
+  { from: 1, run: (document) => ({ ...document, fit: { fitted: [], steps: [], handover: [] } }) },
+];
 
 /** The version that a list of steps ends at. */
 export const versionAfter = (steps: readonly Migration[]): number => steps.length + 1;

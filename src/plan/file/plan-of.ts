@@ -4,7 +4,7 @@ import { limitRefusal } from '../limit-refusal.ts';
 import { nameRefusal, tidyName } from '../name-refusal.ts';
 import { newPlan, standIn } from '../new-plan.ts';
 import { ownNameRefusal } from '../own-name.ts';
-import type { Plan, Reading, Scenario } from '../plan.ts';
+import type { FitUp, Plan, Reading, Scenario, SurveyTable } from '../plan.ts';
 import { planClash } from '../plan-clash.ts';
 import type { PlanDocument } from './document.ts';
 import type { Fault } from './fault-of-issue.ts';
@@ -64,6 +64,40 @@ function lockedOf(document: PlanDocument): ReadonlySet<string> {
   return new Set(document.locked);
 }
 
+function tableOf({ notes, ...table }: PlanDocument['tables'][number], where: string): SurveyTable {
+  if (notes === undefined) return table;
+  if (notes.length !== table.rows.length) {
+    throw new Stop(
+      `${where}, notes`,
+      `The table ${table.name} has ${table.rows.length} rows, but ${notes.length} notes beside them.`,
+    );
+  }
+  return {
+    ...table,
+    notes: notes.map((it) => {
+      if (it === null) return null;
+      const { off_by, ...rest } = it;
+      return present({ ...rest, offBy: off_by });
+    }),
+  };
+}
+
+function fitOf({ fit }: PlanDocument, notes: string[]): FitUp {
+  twice(
+    fit.steps.map((it) => it.step),
+    'fit, steps',
+  );
+  twice(
+    fit.handover.map((it) => it.name),
+    'fit, handover',
+  );
+  return {
+    fitted: readingsOf(fit.fitted, 'fit, fitted', notes),
+    steps: fit.steps.map(present),
+    handover: new Map(fit.handover.map((it) => [it.name, it.text])),
+  };
+}
+
 /** Tables and own cells one after the other, so that each name is held against those before it. */
 function withOwn(plan: Plan, document: PlanDocument): Plan {
   let current = plan;
@@ -79,7 +113,7 @@ function withOwn(plan: Plan, document: PlanDocument): Plan {
         `The table ${table.name} has ${table.columns.length} columns, but its row ${uneven + 1} has ${table.rows[uneven]?.length}.`,
       );
     }
-    current = { ...current, tables: [...current.tables, table] };
+    current = { ...current, tables: [...current.tables, tableOf(table, where)] };
   });
   document.own_cells.forEach((row, i) => {
     const why = ownNameRefusal(current, row.name);
@@ -124,6 +158,7 @@ function read(document: PlanDocument): PlanRead {
     scenarios: scenariosOf(document, notes),
     locked: lockedOf(document),
     studies: studiesOf(document),
+    fit: fitOf(document, notes),
   };
   const active = document.active === null ? null : tidyName(document.active);
   if (active !== null && !base.scenarios.some((it) => it.name === active)) {

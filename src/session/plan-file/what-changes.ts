@@ -1,5 +1,5 @@
 import { cellNamed, inputs } from '../../plan/book.ts';
-import type { OwnCell, OwnLimit, Plan, Reading, Scenario } from '../../plan/plan.ts';
+import type { OwnCell, OwnLimit, Plan, Reading, Scenario, StepDone } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { formatValue } from '../../units/format-value.ts';
 
@@ -117,6 +117,34 @@ const generalChanges = (before: Plan, after: Plan): Change[] => [
 const unitOf = (plan: Plan, name: string): string =>
   (cellNamed(name) ?? plan.ownCells.find((cell) => cell.name === name))?.unit ?? '–';
 
+const stepText = ({ done, value, note }: StepDone): string =>
+  noted(`${done ? 'done' : 'not done'}${value === undefined ? '' : `, read ${value}`}`, note);
+
+function fitChanges(before: Plan, after: Plan, style: Style): Change[] {
+  const text = ({ fit }: Plan, cell: InputCell): string | null => {
+    const reading = fit.fitted.get(cell.name);
+    return reading === undefined ? null : readingText(cell, reading, style);
+  };
+  const lines = ({ fit }: Plan) => [...fit.handover].map(([name, it]) => ({ name, text: it }));
+  return [
+    ...inputs.flatMap((cell) =>
+      changed({ title: cell.label, name: cell.name, before: text(before, cell), after: text(after, cell) }),
+    ),
+    ...named(
+      before.fit.steps.map((it) => ({ ...it, name: it.step })),
+      after.fit.steps.map((it) => ({ ...it, name: it.step })),
+      (it) => it.step,
+      stepText,
+    ),
+    ...named(
+      lines(before),
+      lines(after),
+      (it) => it.name,
+      (it) => it.text,
+    ),
+  ];
+}
+
 /** What a plan would change if it took another's place, in the order of the work; groups without a change are left out. */
 export function whatChanges(before: Plan, after: Plan): readonly ChangeGroup[] {
   const style: Style = { unit: before.units };
@@ -160,6 +188,7 @@ export function whatChanges(before: Plan, after: Plan): readonly ChangeGroup[] {
           `${columns.join(', ')}: ${rows.map((row) => row.map((it) => it ?? '–').join(' ')).join('; ')}`,
       ),
     },
+    { title: 'As fitted', changes: fitChanges(before, after, style) },
     {
       title: 'Studies',
       changes: named(

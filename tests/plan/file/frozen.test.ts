@@ -78,6 +78,7 @@ describe('frozen documents', () => {
       ['my_gap_least', 'my_gap', 40, undefined, 5],
       ['standoff_band', 'standoff', 150, 400, 10],
     ]);
+    const isFirst = versionOf(text) === 1;
     expect(plan.tables).toEqual([
       {
         name: 'profile',
@@ -87,8 +88,37 @@ describe('frozen documents', () => {
           [450, 96.5],
           [900, null],
         ],
+        ...(isFirst
+          ? {}
+          : {
+              notes: [
+                null,
+                {
+                  label: 'at the step',
+                  offBy: 1.5,
+                  normal: true,
+                  who: 'skipper',
+                  when: '2026-05-09',
+                  with: 'tape',
+                  note: 'Bob swinging.',
+                },
+                null,
+              ],
+            }),
       },
     ]);
+    expect([...plan.fit.fitted].map(([name, { value }]) => [name, value])).toEqual(
+      isFirst ? [] : [['upper_bracket_height', 803]],
+    );
+    expect(plan.fit.steps).toEqual(
+      isFirst
+        ? []
+        : [
+            { step: 'first_hole', done: true, who: 'skipper', when: '2026-05-10', note: 'Dry.' },
+            { step: 'plumb', done: false, value: 0.4 },
+          ],
+    );
+    expect([...plan.fit.handover]).toEqual(isFirst ? [] : [['remarks', 'Re-tighten on Sunday.']]);
     expect(plan.studies).toEqual([
       {
         study: 'sweep',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inputs } from '../../../src/plan/book.ts';
+import { CURRENT_VERSION } from '../../../src/plan/file/migrations.ts';
 import { openPlan } from '../../../src/plan/file/open-plan.ts';
 import { writePlan } from '../../../src/plan/file/write-plan.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
@@ -92,12 +93,12 @@ describe('versions', () => {
   it('tells a newer file from a damaged one', () => {
     expect(
       changed((it) => {
-        it.version = 2;
+        it.version = CURRENT_VERSION + 1;
       }),
     ).toMatchObject({ ok: false, reason: 'too new' });
     expect(
       changed((it) => {
-        it.version = 2;
+        it.version = CURRENT_VERSION + 1;
         it.inputs = [];
         it.more = 1;
       }),

@@ -5,14 +5,8 @@ import { readArguments } from './arguments.ts';
 import { runBatch } from './batch.ts';
 import { Refused, run } from './exit.ts';
 import { loadPlan } from './load-plan.ts';
+import { setOf } from './set-of.ts';
 import { tableFor } from './table.ts';
-
-/** `--set name=value`, split at its first equals sign. */
-function setOf(text: string): readonly [string, string] {
-  const at = text.indexOf('=');
-  if (at < 1) throw new Refused(`--set takes name=value, not “${text}”.`);
-  return [text.slice(0, at).trim(), text.slice(at + 1)];
-}
 
 await run(async () => {
   const given = readArguments(process.argv.slice(2), ['plan', 'scenario', 'set'], ['json', 'batch']);

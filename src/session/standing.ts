@@ -63,10 +63,6 @@ export function limitRestsOn(
 
 const isStandIn = (plan: Plan, name: string): boolean => readingOf(plan, name)?.origin === 'stand-in';
 
-/** Inputs that hold a stand-in. */
-export const standIns = (plan: Plan): readonly string[] =>
-  [...plan.inputs.keys()].filter((name) => isStandIn(plan, name));
-
 /** Stand-ins among the names that something rests on. */
 export const standInsAmong = (plan: Plan, names: Iterable<string>): readonly string[] =>
   [...names].filter((name) => inputNamed(name) !== undefined && isStandIn(plan, name));

@@ -2,7 +2,7 @@ import { cellNamed, inputNamed, limitNamed } from '../plan/book.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Words } from '../studies/words.ts';
 import { valuePieces } from '../units/format-value.ts';
-import { brief } from './limit-words.ts';
+import { brief } from '../workbook/limit-words.ts';
 
 /** A detail set apart by a comma would read as another item of a list. */
 const bracketed = (text: string): string => text.replace(/, (.+)$/, ' ($1)');

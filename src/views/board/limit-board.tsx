@@ -1,7 +1,7 @@
 import { memo, type ReactNode, useMemo, useState } from 'react';
-import { judgedUnit, limitTitle, roomWords, secondWords, valueWords } from '../../session/limit-words.ts';
 import { standingOf } from '../../session/standing.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
+import { judgedUnit, limitTitle, roomWords, secondWords, valueWords } from '../../workbook/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { pointAt } from '../parts/pointed.ts';
 import { StateWord } from '../parts/state-word.tsx';

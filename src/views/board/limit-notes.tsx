@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
 import { limitNamed, resultNamed } from '../../plan/book.ts';
 import type { Bound } from '../../plan/template.ts';
-import { boundWords, judgedUnit, limitSentence, valueWords } from '../../session/limit-words.ts';
 import { choicesAmong, limitRestsOn, standInsAmong } from '../../session/standing.ts';
 import { formatValue } from '../../units/format-value.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
+import { boundWords, judgedUnit, limitSentence, valueWords } from '../../workbook/limit-words.ts';
 import { cellHref } from '../parts/cell-href.ts';
 import { bareUnit } from '../parts/length-style.ts';
 import { labelOf, shortOf } from '../parts/show.ts';

@@ -1,7 +1,7 @@
 import type { Units } from '../../plan/plan.ts';
-import { limitSentence, limitTitle, roomWords } from '../../session/limit-words.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
 import type { Judgement } from '../../workbook/judged.ts';
+import { limitSentence, limitTitle, roomWords } from '../../workbook/limit-words.ts';
 
 export interface LeadText {
   /** What is past, or nearest to it, and why. */

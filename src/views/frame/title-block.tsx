@@ -2,7 +2,7 @@ import { type ReactNode, useId } from 'react';
 import { switchTo } from '../../plan/edit/scenarios.ts';
 import { setUnits } from '../../plan/edit/settings.ts';
 import type { Units } from '../../plan/plan.ts';
-import { standIns } from '../../session/standing.ts';
+import { standIns } from '../../plan/stand-ins.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useLook, usePlan, useSession } from '../use-session.ts';
 import './title-block.css';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { limitTitle, roomWords } from '../../session/limit-words.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
+import { limitTitle, roomWords } from '../../workbook/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { StateWord } from '../parts/state-word.tsx';
 import { useUnits } from '../parts/use-units.ts';

@@ -1,12 +1,12 @@
 import { type ReactNode, useId, useRef } from 'react';
 import type { InputCell } from '../../plan/template.ts';
-import { brief } from '../../session/limit-words.ts';
 import { offByOf } from '../../session/own-boat/ashore.ts';
 import { echoOf } from '../../session/own-boat/echo.ts';
 import { hintsFor } from '../../session/own-boat/hints.ts';
 import type { OwnBoatState } from '../../session/own-boat/own-boat.ts';
 import { readAlone } from '../../session/own-boat/read-step.ts';
 import { standInFor } from '../../session/own-boat/stand-in-for.ts';
+import { brief } from '../../workbook/limit-words.ts';
 import { Action } from '../parts/action.tsx';
 import { shown } from '../parts/show.ts';
 import { LeanPick } from './lean-pick.tsx';

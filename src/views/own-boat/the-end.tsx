@@ -1,7 +1,8 @@
 import { type ReactNode, useEffect, useMemo, useRef } from 'react';
+import { standIns } from '../../plan/stand-ins.ts';
 import type { OwnBoatState } from '../../session/own-boat/own-boat.ts';
 import { stepsOf } from '../../session/own-boat/steps.ts';
-import { standIns, standingOf } from '../../session/standing.ts';
+import { standingOf } from '../../session/standing.ts';
 import { Action } from '../parts/action.tsx';
 import { useJudgement, usePlan, useReady } from '../use-session.ts';
 

@@ -1,7 +1,7 @@
 import { memo, useState } from 'react';
 import { pages } from '../../plan/book.ts';
 import type { Page, ResultCell } from '../../plan/template.ts';
-import { roomWords } from '../../session/limit-words.ts';
+import { roomWords } from '../../workbook/limit-words.ts';
 import { BackingText } from '../parts/backing-text.tsx';
 import { bareUnit } from '../parts/length-style.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { InputRow } from '../../session/compare-scenarios.ts';
-import { brief } from '../../session/limit-words.ts';
+import { brief } from '../../workbook/limit-words.ts';
 import { Quantity } from '../parts/quantity.tsx';
 import { useUnits } from '../parts/use-units.ts';
 import { columnClass } from './column-class.ts';

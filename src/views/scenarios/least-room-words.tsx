@@ -1,5 +1,5 @@
-import { limitTitle, roomWords } from '../../session/limit-words.ts';
 import type { ScenarioAnswer } from '../../session/scenario-answers.ts';
+import { limitTitle, roomWords } from '../../workbook/limit-words.ts';
 import { StateWord } from '../parts/state-word.tsx';
 import { useUnits } from '../parts/use-units.ts';
 

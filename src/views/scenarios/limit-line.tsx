@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { LimitRow } from '../../session/compare-scenarios.ts';
-import { limitTitle, roomWords, valueWords } from '../../session/limit-words.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
+import { limitTitle, roomWords, valueWords } from '../../workbook/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { StateWord } from '../parts/state-word.tsx';
 import { useUnits } from '../parts/use-units.ts';

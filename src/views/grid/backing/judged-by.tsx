@@ -1,6 +1,6 @@
 import { limitNamed } from '../../../plan/book.ts';
-import { boundWords, limitSentence, roomWords } from '../../../session/limit-words.ts';
 import type { LimitAnswer } from '../../../workbook/judged.ts';
+import { boundWords, limitSentence, roomWords } from '../../../workbook/limit-words.ts';
 import { Mark, markedOf } from '../../parts/mark.tsx';
 import { StateWord } from '../../parts/state-word.tsx';
 import { useUnits } from '../../parts/use-units.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { judge } from '../../src/calc/limits/judge.ts';
 import { limitNamed } from '../../src/plan/book.ts';
+import type { LimitAnswer } from '../../src/workbook/judged.ts';
 import {
   boundWords,
   limitSentence,
@@ -8,8 +9,7 @@ import {
   roomWords,
   secondWords,
   valueWords,
-} from '../../src/session/limit-words.ts';
-import type { LimitAnswer } from '../../src/workbook/judged.ts';
+} from '../../src/workbook/limit-words.ts';
 
 const answer = (name: string, value: number | undefined, low?: number, high?: number): LimitAnswer => {
   const cell = limitNamed(name);

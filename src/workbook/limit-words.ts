@@ -4,7 +4,7 @@ import type { LimitCell } from '../plan/template.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatNumber } from '../units/format-number.ts';
 import { formatFlag, formatValue } from '../units/format-value.ts';
-import type { LimitAnswer } from '../workbook/judged.ts';
+import type { LimitAnswer } from './judged.ts';
 
 /** The one unit of a short line: millimetres unless inches alone are shown. */
 const bareUnit = (units: Units): 'mm' | 'in' => (units === 'in' ? 'in' : 'mm');

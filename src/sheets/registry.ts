@@ -1,0 +1,37 @@
+import { jobSheet } from './job/job-sheet.ts';
+import type { Printout } from './page/printout.ts';
+import type { SheetInput } from './sheet-input.ts';
+import { surveyForm } from './survey/survey-form.ts';
+
+export const SHEET_NAMES = ['survey', 'job', 'order', 'template'] as const;
+export type SheetName = (typeof SHEET_NAMES)[number];
+
+export interface SheetKind {
+  readonly title: string;
+  /** What it is for, in one sentence. */
+  readonly says: string;
+  /** Makes the sheets, finished; absent while this kind cannot be printed. */
+  readonly make?: (input: SheetInput) => Printout;
+}
+
+/** Every kind of sheet there is. A new kind is one entry here. */
+export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
+  survey: {
+    title: 'Survey form',
+    says: 'Blank, to take to the boat: where each reading is taken, and room to write it down.',
+    make: surveyForm,
+  },
+  job: {
+    title: 'Job sheet',
+    says: 'For the day: what to mark, drill, cut and tighten, where to stop, and what was fitted.',
+    make: jobSheet,
+  },
+  order: {
+    title: 'Order list',
+    says: 'What to buy: shims, tubes, bolts, plates, sealant.',
+  },
+  template: {
+    title: 'Templates',
+    says: 'Shims, wedge, feet and holes at true size, to cut and drill by.',
+  },
+};

@@ -31,13 +31,21 @@ import {
   SideDrawing,
   SweepPanel,
 } from './slots.tsx';
+import { StudiesPlace } from './studies-place.tsx';
 import '../views/frame/frame.css';
 
 const FORM: Partial<Record<Place, Page>> = { boat: 'Boat', gear: 'Gear', mount: 'Mount' };
 const RESULTS: Partial<Record<Place, Page>> = { checks: 'Checks', loads: 'Loads', parts: 'Parts' };
 
 /** Places whose tables or steps need the room of two columns; the limits then stand in the strip alone. */
-const BROAD: ReadonlySet<Place> = new Set(['workbook', 'scenarios', 'plan', 'own-boat', 'reference']);
+const BROAD: ReadonlySet<Place> = new Set([
+  'workbook',
+  'scenarios',
+  'studies',
+  'plan',
+  'own-boat',
+  'reference',
+]);
 
 /** Places that show what three columns show beside any other. */
 const ALONE: ReadonlySet<Place> = new Set(['board', 'drawing', 'sweep']);
@@ -147,6 +155,8 @@ function Middle({ place, shape, asked, kept }: MiddleProps) {
   switch (place) {
     case 'own-cells':
       return <OwnCells />;
+    case 'studies':
+      return <StudiesPlace asked={asked} />;
     case 'scenarios':
       return <ScenarioPanel />;
     case 'workbook':

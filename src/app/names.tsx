@@ -14,6 +14,7 @@ const PAGES: readonly (readonly [Place, string])[] = [
 const DOORS: readonly (readonly [Place, string])[] = [
   ['own-boat', 'Plan my own boat'],
   ...(hasGrid ? ([['workbook', 'Workbook']] as const) : []),
+  ['studies', 'Studies'],
   ['scenarios', 'Scenarios'],
   ['plan', 'Plan'],
 ];

@@ -18,6 +18,7 @@ export const PLACES = [
   'drawing',
   'board',
   'sweep',
+  'studies',
 ] as const;
 
 export type Place = (typeof PLACES)[number];

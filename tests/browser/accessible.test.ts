@@ -43,6 +43,7 @@ const PLACES = [
   'parts',
   'own-cells',
   'scenarios',
+  'studies/sweep',
   'plan',
   'own-boat',
   'reference',

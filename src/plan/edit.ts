@@ -12,3 +12,4 @@ export {
   switchTo,
 } from './edit/scenarios.ts';
 export { setLocked, setNotes, setTitle, setUnits } from './edit/settings.ts';
+export { setStudy } from './edit/studies.ts';

@@ -1,0 +1,49 @@
+import { sobolPoints } from '../../calc/uncertainty/sobol.ts';
+import { look } from '../look.ts';
+import type { Meter } from '../meter.ts';
+import type { PointEvaluator } from '../points.ts';
+import type { Progress } from '../study.ts';
+import { type ErrorModel, fromChances } from './error-model.ts';
+
+/** Places at which each factor is moved by itself. */
+const PLACES = 8;
+
+const differs = (a: number | undefined, b: number | undefined): boolean => !Object.is(a, b);
+
+/**
+ * Which factors reach which limit: moved by themselves, from several places all over the errors' range, they change
+ * its room or how it stands. One list of factors for each limit of the evaluator.
+ */
+export function* reaches(
+  evaluator: PointEvaluator,
+  model: ErrorModel,
+  seed: number,
+  meter: Meter,
+): Generator<Progress, number[][], void> {
+  const dimensions = model.factors.length;
+  const from = sobolPoints(dimensions, PLACES, seed);
+  const to = sobolPoints(dimensions, PLACES, seed + 1);
+  const count = PLACES * (dimensions + 1);
+  const chances = from.map((column, factor) => {
+    const all = new Float64Array(count);
+    for (let block = 0; block <= dimensions; block++) {
+      all.set(block === factor + 1 ? (to[factor] ?? column) : column, block * PLACES);
+    }
+    return all;
+  });
+  meter.expect(count);
+  const { room, state } = yield* look(evaluator, fromChances(model, chances, count), count, meter);
+  return evaluator.limits.map((_, limit) =>
+    model.factors.flatMap((_, factor) => {
+      for (let n = 0; n < PLACES; n++) {
+        const moved = (factor + 1) * PLACES + n;
+        if (
+          differs(room[limit]?.[n], room[limit]?.[moved]) ||
+          differs(state[limit]?.[n], state[limit]?.[moved])
+        )
+          return [factor];
+      }
+      return [];
+    }),
+  );
+}

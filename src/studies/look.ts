@@ -9,6 +9,9 @@ const BATCH = 1024;
 const PAST = STATES.indexOf('past');
 const NO_ANSWER = STATES.indexOf('no answer');
 
+/** Whether a limit in this state, by its number, fails what is asked of it. */
+export const isFailing = (state: number | undefined): boolean => state === PAST || state === NO_ANSWER;
+
 /** Every limit at many points, kept: its room, NaN where it has none, and 1 where it does not hold. */
 export interface Looked {
   readonly count: number;
@@ -43,8 +46,7 @@ export function* look(
       const failing = fails[i];
       if (failing === undefined) continue;
       for (let n = 0; n < to - from; n++) {
-        const stands = limit.state[n];
-        failing[from + n] = stands === PAST || stands === NO_ANSWER || points.refused[n] === 1 ? 1 : 0;
+        failing[from + n] = isFailing(limit.state[n]) || points.refused[n] === 1 ? 1 : 0;
       }
     }
     yield meter.did(to - from);

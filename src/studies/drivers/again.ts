@@ -1,0 +1,66 @@
+import { sobolPoints } from '../../calc/uncertainty/sobol.ts';
+import { look } from '../look.ts';
+import type { Meter } from '../meter.ts';
+import type { PointEvaluator } from '../points.ts';
+import type { Progress } from '../study.ts';
+import { type ErrorModel, type Factor, fromChances } from '../uncertain/error-model.ts';
+
+/** What knowing one factor to half would do to the spread of a room. */
+export interface Again {
+  readonly factor: Factor;
+  /** Half the width that holds 95 % of the rooms, as the readings are and with this one known to half. */
+  readonly now: number;
+  readonly then: number;
+}
+
+const POINTS = 2048;
+const INSIDE = 0.95;
+
+/** Half the width of the middle part that holds the share given of all answers. */
+export function halfWidth(values: Float64Array, share: number): number {
+  const sorted = values.filter(Number.isFinite).sort();
+  if (sorted.length < 2) return Number.NaN;
+  const at = (chance: number): number => {
+    const place = chance * (sorted.length - 1);
+    const [low, high] = [sorted[Math.floor(place)] ?? 0, sorted[Math.ceil(place)] ?? 0];
+    return low + (place - Math.floor(place)) * (high - low);
+  };
+  return (at((1 + share) / 2) - at((1 - share) / 2)) / 2;
+}
+
+/** The same errors with one factor's halved: what it moves is drawn towards what it would be without it. */
+function halved(model: ErrorModel, factor: number): ErrorModel {
+  const moves = new Set(model.factors[factor]?.moves);
+  return {
+    ...model,
+    errors: model.errors.map((it, i) => (moves.has(i) ? { ...it, offBy: it.offBy / 2 } : it)),
+  };
+}
+
+/**
+ * How far the spread of each limit's room would shrink if what stands behind one factor were known to half; one list
+ * for each limit. A shared factor stands for its instrument: every reading taken with it is then known to half.
+ */
+export function* again(
+  evaluator: PointEvaluator,
+  model: ErrorModel,
+  factors: readonly number[],
+  seed: number,
+  meter: Meter,
+): Generator<Progress, Again[][], void> {
+  const chances = sobolPoints(model.factors.length, POINTS, seed);
+  meter.expect((factors.length + 1) * POINTS);
+  const widths: number[][] = [];
+  for (const of of [model, ...factors.map((it) => halved(model, it))]) {
+    const { room } = yield* look(evaluator, fromChances(of, chances, POINTS), POINTS, meter);
+    widths.push(room.map((it) => halfWidth(it, INSIDE)));
+  }
+  return evaluator.limits.map((_, limit) =>
+    factors.flatMap((it, n): Again[] => {
+      const factor = model.factors[it];
+      const [now, then] = [widths[0]?.[limit], widths[n + 1]?.[limit]];
+      if (factor === undefined || now === undefined || then === undefined) return [];
+      return Number.isNaN(now) || Number.isNaN(then) ? [] : [{ factor, now, then }];
+    }),
+  );
+}

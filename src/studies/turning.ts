@@ -5,7 +5,7 @@ import type { Study } from './study.ts';
 import type { LimitTurns, TurningAsk, Turnings, TurningValue } from './turning/ask.ts';
 import { closeIn } from './turning/brackets.ts';
 import { followDips } from './turning/dips.ts';
-import { closestOf, NARROW, nearest, ruleOut, steepest } from './turning/rule-out.ts';
+import { closestOf, NARROW, nearest, ruleOut, STEEPER, steepest } from './turning/rule-out.ts';
 import { type Spot, Track } from './turning/track.ts';
 import { wholeStops } from './turning/whole-stops.ts';
 
@@ -76,7 +76,9 @@ export function* turning(evaluators: Evaluators, ask: TurningAsk): Study<Turning
     yield* track.visit(
       Array.from({ length: GRID }, (_, i) => (i === GRID - 1 ? high : low + (range * i) / (GRID - 1))),
     );
-    slopes = (yield* ruleOut(track, range)).slopes;
+    slopes = steepest(track.spots).map((it) => STEEPER * it);
+    yield* closeIn(track, WITHIN * range);
+    yield* ruleOut(track, range, slopes);
     yield* followDips(track, DIP_WITHIN * range);
     yield* closeIn(track, WITHIN * range);
     if (present !== null && present >= low && present <= high) yield* track.visit([present]);

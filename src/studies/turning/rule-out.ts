@@ -4,7 +4,7 @@ import type { Spot, Track } from './track.ts';
 /** Most values looked at to rule out turns that hide between two others. */
 const MOST = 4000;
 /** A slope of the room up to this many times the steepest one seen is reckoned with. */
-const STEEPER = 2;
+export const STEEPER = 2;
 /** The least distance is settled once what is sure comes within this part of what was found. */
 const SETTLED = 0.02;
 /** Intervals narrower than this part of the range are not split further. */
@@ -45,17 +45,15 @@ const alike = (a: Spot, b: Spot, limit: number): boolean =>
   a.standing[limit] === b.standing[limit] &&
   Number.isFinite((a.room[limit] ?? Number.NaN) + (b.room[limit] ?? Number.NaN));
 
-export interface Ruled {
-  /** Slopes reckoned with, one for each limit. */
-  readonly slopes: readonly number[];
-}
-
 /**
  * Splits every interval in which a limit could still turn twice, or come nearer to its bound than was found, were its
- * room at most twice as steep as the steepest slope seen on the first, even grid.
+ * room at most as steep as the slopes given.
  */
-export function* ruleOut(track: Track, range: number): Generator<Progress, Ruled, void> {
-  const slopes = steepest(track.spots).map((it) => STEEPER * it);
+export function* ruleOut(
+  track: Track,
+  range: number,
+  slopes: readonly number[],
+): Generator<Progress, void, void> {
   let left = MOST;
   for (;;) {
     const { spots } = track;
@@ -76,7 +74,7 @@ export function* ruleOut(track: Track, range: number): Generator<Progress, Ruled
       }
       return doubt > 0 ? [{ x: spot.x + (next.x - spot.x) / 2, doubt }] : [];
     });
-    if (doubtful.length === 0 || left <= 0) return { slopes };
+    if (doubtful.length === 0 || left <= 0) return;
     const worst = doubtful.sort((a, b) => b.doubt - a.doubt).slice(0, left);
     left -= worst.length;
     yield* track.visit(worst.map((it) => it.x));

@@ -1,13 +1,7 @@
 import { partOf } from './parts.ts';
 import { type Box, boxOf, type Point, point, widened } from './point.ts';
-import type { Outline, Scene, Shape } from './scene.ts';
-import { boxOfShapes } from './shapes.ts';
-
-function isOutline(shape: Shape): shape is Outline {
-  return (
-    shape.kind !== 'label' && shape.kind !== 'level' && shape.kind !== 'dimension' && shape.kind !== 'angle'
-  );
-}
+import type { Scene, Shape } from './scene.ts';
+import { boxOfShapes, isDrawn } from './shapes.ts';
 
 const within = (box: Box, p: Point): boolean =>
   p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
@@ -67,7 +61,7 @@ export function cropTo(scene: Scene, name: string): Scene {
   const part = partOf(name);
   const shown = new Set([part, ...(company[part] ?? [])]);
   const drawn = scene.shapes
-    .filter(isOutline)
+    .filter(isDrawn)
     .filter((shape) => shape.part !== undefined && shown.has(shape.part) && shape.role !== 'axis');
   const measured = scene.shapes.flatMap((shape) =>
     shape.kind === 'dimension' && (shape.name === name || shape.name === part) ? [shape.from, shape.to] : [],

@@ -1,6 +1,6 @@
 import { cos, sin } from '../calc/angle.ts';
 import { type Box, boxOf, type Point, point } from './point.ts';
-import type { Arc, Circle, Hatch, Outline, Polygon, Polyline, Role } from './scene.ts';
+import type { Arc, Circle, Hatch, Outline, Polygon, Polyline, Role, Shape } from './scene.ts';
 
 const owned = (part: string | undefined): { part?: string } => (part === undefined ? {} : { part });
 
@@ -114,3 +114,7 @@ export function cornersOf(shape: Outline): { points: readonly Point[]; closed: b
 /** Box round drawn shapes; water and hatching do not count. */
 export const boxOfShapes = (shapes: readonly Outline[]): Box | null =>
   boxOf(shapes.flatMap((shape) => cornersOf(shape).points));
+
+/** Whether a shape is drawn to scale, rather than lettered beside what is. */
+export const isDrawn = (shape: Shape): shape is Outline =>
+  shape.kind !== 'label' && shape.kind !== 'level' && shape.kind !== 'dimension' && shape.kind !== 'angle';

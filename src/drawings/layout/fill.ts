@@ -1,5 +1,6 @@
 import { between, point } from '../point.ts';
-import type { Dimension, Outline, Scene, Shape } from '../scene.ts';
+import type { Dimension, Scene } from '../scene.ts';
+import { isDrawn } from '../shapes.ts';
 import { onCircle } from './arc-path.ts';
 import { Board } from './board.ts';
 import { type Detail, ringRadius, type Small } from './detail-draw.ts';
@@ -18,9 +19,6 @@ import type { Primitive } from './primitive.ts';
 import { type Px, place, type Rect, round, type Segment } from './px.ts';
 import { drawRows } from './rows.ts';
 import { drawRule } from './rule.ts';
-
-export const isOutline = (shape: Shape): shape is Outline =>
-  shape.kind !== 'label' && shape.kind !== 'level' && shape.kind !== 'dimension' && shape.kind !== 'angle';
 
 /** The clearances that come out too small to read on the main drawing. */
 function tooSmall(dimensions: readonly Dimension[], fit: Fit): Small[] {
@@ -60,7 +58,7 @@ export function fill(scene: Scene, input: FitInput, fit: Fit, pxPerMm: number): 
   const { page, letterings, ruleWidth } = input;
   const { transform: t, columns } = fit;
   const board = new Board(page.width, page.height, letterings, ruleWidth);
-  const outlines = scene.shapes.filter(isOutline);
+  const outlines = scene.shapes.filter(isDrawn);
   const dimensions = scene.shapes.filter((it): it is Dimension => it.kind === 'dimension');
   const sheet: Rect = { x: ruleWidth, y: 0, width: page.width - ruleWidth, height: page.height };
   const { box } = scene;

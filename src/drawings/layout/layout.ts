@@ -1,7 +1,8 @@
 import type { Handle, Scene } from '../scene.ts';
+import { isDrawn } from '../shapes.ts';
 import type { PlacedLabel } from './board.ts';
 import type { Detail } from './detail-draw.ts';
-import { fill, isOutline, type Tried } from './fill.ts';
+import { fill, type Tried } from './fill.ts';
 import { bestScale, type FitInput, fitAt, type Lean, letteredAt } from './fit.ts';
 import { letteringFor, type Medium } from './lettering.ts';
 import { type Piece, piecesOf } from './pieces.ts';
@@ -66,7 +67,7 @@ export function layout(given: Scene, sheet: SheetBox, options: LayoutOptions = {
   const page = { width: Math.max(1, sheet.width), height: Math.max(1, sheet.height) };
   const pxPerMm = options.pxPerMm ?? PX_PER_MM;
   const letterings = letteringFor(options.medium ?? 'screen');
-  const pieces: Piece[] = scene.cropped ? [] : piecesOf(scene.shapes.filter(isOutline));
+  const pieces: Piece[] = scene.cropped ? [] : piecesOf(scene.shapes.filter(isDrawn));
   const padding = {
     top: rowsHeight(scene, 'above', letterings),
     bottom: rowsHeight(scene, 'below', letterings),

@@ -14,5 +14,5 @@ export function limitMark(
   size: MarkSize = 'cell',
 ): void {
   const { width, primitives } = drawMark(input, size);
-  putPrimitives(sheet, primitives, [], { x, y, scale: LIMIT_MARK[size][0] / width });
+  putPrimitives(sheet, primitives, [], { x, y, scale: LIMIT_MARK[size][0] / width, linesToo: true });
 }

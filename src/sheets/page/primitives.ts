@@ -16,6 +16,8 @@ export interface Setting {
   readonly y: number;
   /** mm for a px. */
   readonly scale: number;
+  /** Line widths are scaled with the drawing, as in a mark; else they are the paper's own, whatever the scale. */
+  readonly linesToo?: true;
 }
 
 export const MM_PER_PX = 25.4 / 96;
@@ -40,7 +42,7 @@ export function putPrimitives(
   sheet: Sheet,
   primitives: readonly Primitive[],
   clips: readonly Clip[],
-  { x, y, scale }: Setting,
+  { x, y, scale, linesToo }: Setting,
 ): void {
   const set = (outline: Outline): Outline => moved(outline, scale, x, y);
   const clipped = new Map(clips.map((clip) => [clip.name, set(outlineOf(clip))]));
@@ -61,13 +63,13 @@ export function putPrimitives(
       });
       continue;
     }
-    const { stroke, fill, width, dash } = penFor(it.role, 'paper');
-    // Line widths are the paper's own, whatever the drawing's scale.
+    const { stroke, fill, width, dash } = penFor(it.role, linesToo ? 'screen' : 'paper');
+    const unit = linesToo ? scale : MM_PER_PX;
     sheet.outline(
       set(outlineOf(it)),
       {
-        line: stroke === null ? 0 : width * MM_PER_PX,
-        ...(dash === undefined ? {} : { dash: dash.split(' ').map((part) => Number(part) * MM_PER_PX) }),
+        line: stroke === null ? 0 : width * unit,
+        ...(dash === undefined ? {} : { dash: dash.split(' ').map((part) => Number(part) * unit) }),
         ...(fill === null ? {} : { fill: paintOf(fill) }),
       },
       clip,

@@ -2,7 +2,7 @@ import type { MarkInput } from '../../drawings/mark.ts';
 import type { StyleName } from '../lettering/styles.ts';
 import { LINE } from '../marks/mark.ts';
 import { LIMIT_MARK, limitMark } from './limit-mark.ts';
-import { BLANK, type Sheet, styleOf, TICK } from './sheet.ts';
+import { BLANK, baseline, type Sheet, styleOf, TICK } from './sheet.ts';
 import { LIMIT_WORD_PAD, statePlate } from './state-plate.ts';
 
 export interface Column {
@@ -47,7 +47,7 @@ const styleIn = (cell: Cell, column: Column): StyleName =>
 
 function cellHeight(sheet: Sheet, cell: Cell, column: Column, width: number): number {
   if (typeof cell !== 'string') {
-    if ('blank' in cell) return BLANK - PAD;
+    if ('blank' in cell) return BLANK - 2 * PAD;
     if ('tick' in cell) return TICK + PAD;
     if ('mark' in cell) return LIMIT_MARK.cell[1] + LIMIT_WORD_PAD;
   }
@@ -106,13 +106,22 @@ export function tableRow(
     return foot;
   }
   const widths = columnWidths(columns, width);
+  const isWritten = row.cells.some((cell) => typeof cell !== 'string' && 'blank' in cell);
+  // Texts of different sizes stand on one baseline.
+  const deepest = Math.max(
+    ...row.cells.map((cell, i) => baseline(styleOf(styleIn(cell, columns[i] ?? { head: '' })))),
+  );
   let left = x;
   for (const [i, cell] of row.cells.entries()) {
     const column = columns[i] ?? { head: '' };
     const its = widths[i] ?? 0;
     const at = column.align === 'right' ? left + its : column.align === 'middle' ? left + its / 2 : left;
     if (typeof cell !== 'string' && 'blank' in cell) {
-      sheet.blank(left, foot - BLANK - 0.6, its, cell.unit);
+      if (cell.unit !== undefined)
+        sheet.text(cell.unit, left + its - 0.5, foot - styleOf('small').line - 0.3, {
+          style: 'small',
+          align: 'right',
+        });
     } else if (typeof cell !== 'string' && 'tick' in cell) {
       sheet.tick(column.align === 'middle' ? at - TICK / 2 : left, y + (foot - y - TICK) / 2);
     } else if (typeof cell !== 'string' && 'mark' in cell) {
@@ -120,11 +129,17 @@ export function tableRow(
       statePlate(sheet, cell.mark.state, left + LIMIT_MARK.cell[0] + 2, y + PAD);
     } else {
       const style = styleIn(cell, column);
-      sheet.text(textOf(cell), at, y + PAD, { style, width: its, align: column.align ?? 'left' });
+      sheet.text(textOf(cell), at, y + PAD + deepest - baseline(styleOf(style)), {
+        style,
+        width: its,
+        align: column.align ?? 'left',
+      });
     }
+    // To be written in, each column has a rule of its own.
+    if (isWritten) sheet.line(left, foot, left + its, foot, { line: LINE.thin });
     left += its + GUTTER;
   }
-  sheet.line(x, foot, x + width, foot, { line: LINE.axis });
+  if (!isWritten) sheet.line(x, foot, x + width, foot, { line: LINE.axis });
   return foot;
 }
 

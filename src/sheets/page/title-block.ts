@@ -9,7 +9,7 @@ const GAP = 3;
 const ROW = 9;
 
 /** Shares of the width of the first row's fields. */
-const FIELDS = [0.3, 0.25, 0.15, 0.11, 0.19];
+const FIELDS = [0.29, 0.24, 0.13, 0.1, 0.24];
 
 const standInWords = (count: number): string =>
   count === 0 ? 'Rests on no stand-ins' : `Rests on ${count} stand-in${count === 1 ? '' : 's'}`;

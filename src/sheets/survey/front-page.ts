@@ -1,0 +1,55 @@
+import { type Numbers, sideOverview, sternOverview } from '../../drawings/survey/overviews.ts';
+import { drawing } from '../page/drawing.ts';
+import type { Flow } from '../page/flow.ts';
+import { BLANK, type Sheet, TICK } from '../page/sheet.ts';
+
+const BRING =
+  'A tape. A level that shows degrees. A plumb bob on 3 m of line, and a bucket of water to still it. A straight batten as long as the transom is wide. A caliper. Masking tape and a pencil. The gear’s manual, or the gear itself.';
+
+const RULES: readonly string[] = [
+  'Load the boat as it sails, with crew, water and fuel. Mark where the water stands on the transom, on the centreline. Every height starts at that mark: plus is up, minus is under water.',
+  'Distances fore and aft start at that mark too: plus is aft, minus is forward. Distances to the side start at the boat’s centreline: plus is to starboard, minus to port.',
+  'Beside each value write ±: the most by which your reading may be off. Measure twice; half the difference is the least it can be. Leave it empty to take the figure that is printed there.',
+  'What you cannot reach or find, leave empty. A stand-in takes its place, and every sheet then says so.',
+  'Ashore, keep clear of a boat that is not chocked. Afloat, work from a dinghy made fast fore and aft, with a second person. Drill nothing to find a thickness.',
+];
+
+function who(sheet: Sheet, x: number, y: number, width: number): void {
+  const third = (width - 8) / 3;
+  for (const [i, word] of ['Who', 'When', 'Where'].entries()) {
+    const left = x + i * (third + 4);
+    sheet.text(word, left, y + BLANK - 4, { style: 'small' });
+    sheet.line(left + 10, y + BLANK, left + third, y + BLANK);
+  }
+  let left = x;
+  sheet.text('The boat is', left, y + BLANK + 5.3, { style: 'text' });
+  left += 22;
+  for (const word of ['afloat', 'on a cradle', 'on a trailer']) {
+    sheet.tick(left, y + BLANK + 5);
+    sheet.text(word, left + TICK + 2, y + BLANK + 5.3, { style: 'text' });
+    left += 32;
+  }
+}
+
+/** First page: who, how to read, and where each reading is taken. */
+export function frontPage(flow: Flow, numbers: Numbers): void {
+  flow.title('Survey form');
+  flow.place(24, who);
+  flow.text(`Bring: ${BRING}`);
+  for (const rule of RULES) flow.text(rule);
+  flow.section('Where each reading is taken', 60);
+  flow.text(
+    'The numbers are those of the readings on the pages that follow. From the side, bow to the left; and from astern.',
+    'small',
+  );
+  flow.place(flow.left - 1, (sheet, x, y, width) => {
+    const height = sheet.bottom - y - 1;
+    drawing(sheet, sideOverview(numbers), { x, y, width: width * 0.52, height }, []);
+    drawing(
+      sheet,
+      sternOverview(numbers),
+      { x: x + width * 0.54, y, width: width * 0.46, height: height * 0.8 },
+      [],
+    );
+  });
+}

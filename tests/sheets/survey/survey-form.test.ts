@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { readingsOf } from '../../../src/sheets/survey/readings.ts';
+import { surveyForm } from '../../../src/sheets/survey/survey-form.ts';
+import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
+import { readPdf, textOf } from '../../support/read-pdf.ts';
+import { demoPlan, inputFor, lettering } from '../../support/sheets.ts';
+
+const flat = (text: string): string => text.replace(/\s+/g, ' ');
+
+describe('the survey form', () => {
+  it('asks for every reading of the boat and the gear, with how to take it', async () => {
+    const form = surveyForm(await inputFor(demoPlan('start')));
+    const pages = await readPdf(await pdfOfPrintout(form, await lettering()));
+    const text = flat(pages.map(textOf).join(' '));
+    const cells = [...readingsOf('Boat'), ...readingsOf('Gear')].flatMap((group) => group.cells);
+    expect(cells.length).toBeGreaterThan(60);
+    for (const { label, help, type } of cells) {
+      expect(text).toContain(flat(label));
+      if (type !== 'flag') expect(text).toContain(flat(help));
+    }
+    for (const words of ['Plumb line hung aft of the stern', 'gap', 'List', 'Trim', 'Port edge', 'afloat'])
+      expect(text).toContain(words);
+  });
+
+  it('is blank: it shows none of the plan’s own values', async () => {
+    const plan = demoPlan('start');
+    const sheet = async (units: 'mm' | 'both'): Promise<string> => {
+      const form = surveyForm(await inputFor(plan, 'Four shims', { units }));
+      return (await readPdf(await pdfOfPrintout(form, await lettering()))).map(textOf).join(' ');
+    };
+    expect(await sheet('both')).not.toContain('56.9');
+    expect(await sheet('mm')).not.toContain('mm or in');
+  });
+
+  it('asks in the unit that is wanted', async () => {
+    const form = surveyForm(await inputFor(demoPlan('start'), null, { units: 'in' }));
+    const text = (await readPdf(await pdfOfPrintout(form, await lettering()))).map(textOf).join(' ');
+    expect(text).not.toContain('mm or in');
+    expect(text).not.toMatch(/else ± [\d.]+ mm/);
+  });
+});

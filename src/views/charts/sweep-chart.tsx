@@ -5,6 +5,7 @@ import type { InputCell } from '../../plan/template.ts';
 import type { Swept } from '../../studies/sweep.ts';
 import { isCrossing, turnsAt } from '../../studies/sweep-words.ts';
 import { capital, type Words } from '../../studies/words.ts';
+import { niceTicks } from '../parts/ticks.ts';
 import { useBox } from '../parts/use-box.ts';
 import { useSession } from '../use-session.ts';
 import { Crossings } from './crossings.tsx';
@@ -17,7 +18,6 @@ import { PresentMark } from './present-mark.tsx';
 import { ReadOut } from './read-out.tsx';
 import { type Reading, readWords } from './read-words.ts';
 import { type Axis, type LineRow, SweepLines } from './sweep-lines.tsx';
-import { niceTicks } from './ticks.ts';
 import { useTry } from './use-try.ts';
 
 const MM_PER_INCH = 25.4;

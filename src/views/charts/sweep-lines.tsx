@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { Line, LineChart, XAxis, YAxis } from 'recharts';
+import { tickText } from '../parts/ticks.ts';
 import { ROOM } from './plot-box.ts';
-import { tickText } from './ticks.ts';
 
 const TICK = { className: 'sweep-axis-tick' };
 const MARGIN = { top: ROOM.top, right: ROOM.right, bottom: 0, left: 0 };

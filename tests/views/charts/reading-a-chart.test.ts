@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import type { LimitSample } from '../../../src/studies/evaluator.ts';
 import type { SweepPoint } from '../../../src/studies/sweep.ts';
 import type { Words } from '../../../src/studies/words.ts';
-import { filterLabels } from '../../../src/views/charts/filter-labels.ts';
 import { laidOver } from '../../../src/views/charts/other-lines.ts';
 import { plotOf } from '../../../src/views/charts/plot-box.ts';
 import { readAt } from '../../../src/views/charts/read-at.ts';
 import { readWords } from '../../../src/views/charts/read-words.ts';
+import { filterLabels } from '../../../src/views/parts/filter-labels.ts';
 
 const gap = (state: LimitSample['state']): LimitSample => ({
   name: 'gap',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { niceTicks, tickText } from '../../../src/views/charts/ticks.ts';
+import { niceTicks, tickText } from '../../../src/views/parts/ticks.ts';
 
 describe('niceTicks', () => {
   it.each<[number, number, number, object, number[]]>([

@@ -1,4 +1,6 @@
 import { offcutRecord, tubesNeededRecord } from './cutting/cut.ts';
+import { sheetAreaRecord } from './cutting/sheet-area.ts';
+import { bedVolumeRecord } from './fasteners/bed-volume.ts';
 import { boltLengthRecord } from './fasteners/bolt-length.ts';
 import {
   oneFootBoltShareRecord,
@@ -14,8 +16,12 @@ import {
   lowerBoltTensionRecord,
 } from './fasteners/lower-bolts.ts';
 import { packingFactorRecord } from './fasteners/packing-factor.ts';
+import { padHollowRecord } from './fasteners/pad-hollow.ts';
 import { plateReachRecord, plateShareRecord, skinShareRecord } from './fasteners/plate.ts';
+import { beadLengthRecord, beadVolumeRecord } from './fasteners/sealant.ts';
 import { shimBoltBendingRecord } from './fasteners/shim-bolt-bending.ts';
+import { threadBeyondRecord } from './fasteners/thread-beyond.ts';
+import { boltForceRecord, tighteningTorqueRecord } from './fasteners/torque.ts';
 import { roomAboveRecord, roomBelowRecord, roomBetweenRecord } from './limits/room.ts';
 import { heldForceRecord } from './loads/held-force.ts';
 import {
@@ -40,6 +46,7 @@ import { faceGapRecord } from './shaft/face-gap.ts';
 import { lowestHoleRecord } from './shaft/lowest-hole.ts';
 import { standoffRecord } from './shaft/standoff.ts';
 import { uprightRecord } from './shaft/upright.ts';
+import { wedgeAngleRecord, wedgeThickEdgeRecord } from './shaft/wedge-edges.ts';
 import { wedgeMiddleRecord } from './shaft/wedge-middle.ts';
 import { armsMeetRecord, strutSpreadRecord } from './struts/arms.ts';
 import { oneStrutLiftRecord, twoStrutLiftRecord } from './struts/clamp-lift.ts';
@@ -51,6 +58,7 @@ import { edgeDistanceRecord } from './transom/edge-distance.ts';
 import { faceSlopeRecord } from './transom/face-slope.ts';
 import { faceXRecord } from './transom/face-x.ts';
 import { flangeYawRecord } from './transom/flange-yaw.ts';
+import { localRadiusRecord } from './transom/local-radius.ts';
 
 /** Every library function, in the order of the work. */
 export const catalogue: readonly LibraryFunction[] = [
@@ -58,6 +66,7 @@ export const catalogue: readonly LibraryFunction[] = [
   faceSlopeRecord,
   faceXRecord,
   flangeYawRecord,
+  localRadiusRecord,
   alongShaftRecord,
   axisXRecord,
   faceGapRecord,
@@ -65,6 +74,8 @@ export const catalogue: readonly LibraryFunction[] = [
   standoffRecord,
   uprightRecord,
   wedgeMiddleRecord,
+  wedgeThickEdgeRecord,
+  wedgeAngleRecord,
   rudderGapSwungRecord,
   rudderGapTurnedRecord,
   rudderGapRecord,
@@ -86,6 +97,7 @@ export const catalogue: readonly LibraryFunction[] = [
   oneStrutShareRecord,
   tubesNeededRecord,
   offcutRecord,
+  sheetAreaRecord,
   roundBendingShareRecord,
   tubeBendingShareRecord,
   columnStrengthRecord,
@@ -96,6 +108,13 @@ export const catalogue: readonly LibraryFunction[] = [
   topBearingForceRecord,
   waterForceRecord,
   boltLengthRecord,
+  threadBeyondRecord,
+  boltForceRecord,
+  tighteningTorqueRecord,
+  padHollowRecord,
+  bedVolumeRecord,
+  beadLengthRecord,
+  beadVolumeRecord,
   twoFootBoltTensionRecord,
   twoFootBoltShearRecord,
   twoFootBoltShareRecord,

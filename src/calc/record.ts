@@ -1,7 +1,7 @@
 import { type Answer, NoAnswer } from './answer.ts';
 
 /** Units of the model; '–' stands for ratios, counts, flags and words. */
-export type Unit = 'mm' | 'deg' | 'kn' | 'N' | 'N·m' | 'MPa' | 'mm²' | 'kg' | 'kg/m³' | '–';
+export type Unit = 'mm' | 'deg' | 'kn' | 'N' | 'N·m' | 'MPa' | 'mm²' | 'cm³' | 'kg' | 'kg/m³' | '–';
 
 /** A measured table: rows of numbers, read row by row. */
 export type Table = readonly (readonly number[])[];

@@ -12,6 +12,9 @@ const NO_ANSWER = STATES.indexOf('no answer');
 /** Whether a limit in this state, by its number, fails what is asked of it. */
 export const isFailing = (state: number | undefined): boolean => state === PAST || state === NO_ANSWER;
 
+/** Whether a limit in this state fails for want of an answer. */
+export const isLacking = (state: number | undefined): boolean => state === NO_ANSWER;
+
 /** Every limit at many points, kept: its room, NaN where it has none, and 1 where it does not hold. */
 export interface Looked {
   readonly count: number;

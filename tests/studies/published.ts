@@ -80,7 +80,7 @@ export const cantileverStress: Case = {
 export const cantileverTip: Case = {
   limit: roomed((x) => {
     const bend = (4 * LENGTH ** 3) / (get(x, 'E') * W * W);
-    return 1 - (bend * Math.hypot(get(x, 'Y'), get(x, 'X'))) / 2.2535;
+    return 1 - (bend * Math.hypot(get(x, 'Y'), get(x, 'X'))) / (W * W) / 2.2535;
   }),
   errors: cantileverStress.errors,
 };

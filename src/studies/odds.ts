@@ -1,0 +1,151 @@
+import { steeper } from './drivers/slope.ts';
+import { slopes } from './drivers/slopes.ts';
+import { isFailing } from './look.ts';
+import { Meter } from './meter.ts';
+import type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
+import { designPoints } from './odds/design-points.ts';
+import { firstOrder } from './odds/first-order.ts';
+import { type Rare, rare } from './odds/rare.ts';
+import { ScoredRoom } from './odds/rooms-at.ts';
+import { sampled } from './odds/sampled.ts';
+import { type Worst, worstCases } from './odds/worst-case.ts';
+import type { Evaluators } from './points.ts';
+import type { Progress, Study } from './study.ts';
+import { type ErrorModel, errorModel } from './uncertain/error-model.ts';
+import { reaches } from './uncertain/reaches.ts';
+import { furthest } from './uncertain/reading-error.ts';
+
+export type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
+
+/** Chances below this are looked for about their design points. */
+const SMALL = 1e-3;
+const RARE_REPEATS = 16;
+const RARE_POINTS = 1024;
+/** Most centres sampled about for all limits together. */
+const MOST_CENTRES = 16;
+
+/** Factors of the model by how much they matter to all limits, the most first. */
+function byWeight(model: ErrorModel, parts: readonly (readonly number[])[]): number[] {
+  const weight = model.factors.map(({ moves }) =>
+    parts.reduce((sum, ofLimit) => {
+      const all = ofLimit.reduce((a, b) => a + b * b, 0);
+      return all > 0 ? sum + moves.reduce((a, i) => a + (ofLimit[i] ?? 0) ** 2, 0) / all : sum;
+    }, 0),
+  );
+  return model.factors.map((_, i) => i).sort((a, b) => (weight[b] ?? 0) - (weight[a] ?? 0) || a - b);
+}
+
+interface RareFound {
+  readonly rare: Rare;
+  readonly centres: readonly (readonly number[])[];
+}
+
+/** Whether a limit's chance of failing is small and yet not nothing, so that it is worth the search. */
+function isSearched(holds: boolean, worst: Worst | undefined, found: Sampled | undefined, bounded: boolean) {
+  if (!holds || found === undefined || found.fails.value >= SMALL) return false;
+  return found.hits > 0 || worst?.fails === true || !bounded;
+}
+
+function* rareOf(
+  evaluators: Evaluators,
+  ask: OddsAsk,
+  model: ErrorModel,
+  limit: string,
+  factors: readonly number[],
+  meter: Meter,
+): Generator<Progress, RareFound, void> {
+  const evaluator = pointsFor(evaluators, ask, [limit]);
+  const room = new ScoredRoom(evaluator, model, 0, factors, meter);
+  const centres = (yield* designPoints(room, ask.seed)).map(({ scores }) => {
+    const all: number[] = Array(model.factors.length).fill(0);
+    for (const [i, factor] of factors.entries()) all[factor] = scores[i] ?? 0;
+    return all;
+  });
+  const { seed, certainty } = ask;
+  const settings = { repeats: RARE_REPEATS, points: RARE_POINTS, seed, certainty };
+  return { rare: yield* rare(evaluator, model, centres, settings, meter), centres };
+}
+
+const pointsFor = (evaluators: Evaluators, { scenario, errors }: OddsAsk, limits?: readonly string[]) =>
+  evaluators.points(
+    scenario,
+    {
+      inputs: errors.map((it) => it.name),
+      results: [],
+      ...(limits === undefined ? {} : { limits }),
+    },
+    errors.map((it) => ({ name: it.name, low: it.value - furthest(it), high: it.value + furthest(it) })),
+  );
+
+/**
+ * The chance that each limit, and all of them together, hold, given how far every reading may be off: the worst case,
+ * the first order and a sample side by side; small chances by sampling about every design point found.
+ */
+export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
+  const meter = new Meter();
+  const { errors } = ask;
+  const model = errorModel(errors, ask.share);
+  const evaluator = pointsFor(evaluators, ask);
+  const present = evaluator.evaluateMany(
+    errors.map((it) => [it.value]),
+    1,
+  );
+  const now = present.limits.map(({ state, room }) => ({
+    fails: isFailing(state[0]),
+    room: room[0] ?? Number.NaN,
+  }));
+  const steep = yield* slopes(
+    evaluator,
+    errors.map((it) => ({ ...it, whole: false })),
+    meter,
+  );
+  const single = steep.map((of) => of.map((it) => (it === null ? 0 : steeper(it))));
+  const reached = yield* reaches(evaluator, model, ask.seed, meter);
+  const worst = yield* worstCases(evaluator, model, single, meter);
+  const parts = single.map((of) => of.map((it, i) => it * (errors[i]?.offBy ?? 0)));
+  const all = yield* sampled(evaluator, model, byWeight(model, parts), ask, meter);
+
+  const bounded = errors.every((it) => it.law === 'rectangular');
+  const rares = new Map<number, RareFound>();
+  for (const [i, limit] of evaluator.limits.entries()) {
+    if (!isSearched(now[i]?.fails === false, worst[i], all.limits[i], bounded)) continue;
+    rares.set(i, yield* rareOf(evaluators, ask, model, limit, reached[i] ?? [], meter));
+  }
+  const limits = evaluator.limits.map((limit, i): LimitOdds => {
+    const found = rares.get(i);
+    const room = now[i]?.room ?? Number.NaN;
+    return {
+      limit,
+      room: Number.isNaN(room) ? null : room,
+      holds: now[i]?.fails === false,
+      firstOrder: firstOrder(model, room, steep[i]),
+      worst: worst[i] ?? { room: null, fails: false, at: [] },
+      sampled: all.limits[i] ?? all.together,
+      ...(found === undefined ? {} : { rare: found.rare }),
+    };
+  });
+  const centres = [...rares.values()]
+    .flatMap((it) => it.centres)
+    .sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
+    .slice(0, MOST_CENTRES);
+  const isRare = all.together.fails.value < SMALL && rares.size > 0;
+  const { seed, certainty } = ask;
+  const settings = { repeats: RARE_REPEATS, points: RARE_POINTS, seed, certainty };
+  const chances = limits.flatMap((it) => (it.firstOrder === null ? [] : [it.firstOrder.fails]));
+  return {
+    road: evaluator.road,
+    limits,
+    together: {
+      sampled: all.together,
+      ...(isRare ? { rare: yield* rare(pointsFor(evaluators, ask), model, centres, settings, meter) } : {}),
+      firstOrder:
+        chances.length === 0
+          ? null
+          : Math.min(
+              1,
+              chances.reduce((a, b) => a + b, 0),
+            ),
+      worstHolds: worst.every((it) => !it.fails),
+    },
+  };
+}

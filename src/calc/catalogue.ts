@@ -31,7 +31,7 @@ import {
   upperReactionRecord,
 } from './loads/reactions.ts';
 import { waterForceRecord } from './loads/water-force.ts';
-import type { LibraryFunction } from './record.ts';
+import type { LibraryFunction, TableFunction } from './record.ts';
 import { rudderGapRecord } from './rudders/gap.ts';
 import { rudderGapSwungRecord } from './rudders/gap-swung.ts';
 import { rudderGapTurnedRecord } from './rudders/gap-turned.ts';
@@ -54,6 +54,20 @@ import { footPinXRecord, footPinYRecord, footPinZRecord } from './struts/foot-pi
 import { pinToPinRecord } from './struts/pin-to-pin.ts';
 import { strutRiseRecord } from './struts/rise.ts';
 import { oneStrutShareRecord, twoStrutShareRecord } from './struts/share.ts';
+import { airClearRecord } from './survey/air-clear.ts';
+import { surveyCamberRecord } from './survey/camber.ts';
+import { faceProfileRecord } from './survey/face-profile.ts';
+import { flangeClearRecord, holesBorderRecord, holesClearRecord } from './survey/keep-out.ts';
+import { levelledHeightRecord, levelledSlopeRecord, trimAngleRecord } from './survey/lie.ts';
+import {
+  plumbedHollowRecord,
+  plumbedSlopeErrorRecord,
+  plumbedSlopeRecord,
+  plumbedXRecord,
+  plumbLineAftRecord,
+} from './survey/plumb.ts';
+import { rowsGivenRecord } from './survey/rows-given.ts';
+import { suspiciousRowsRecord } from './survey/suspicious.ts';
 import { edgeDistanceRecord } from './transom/edge-distance.ts';
 import { faceSlopeRecord } from './transom/face-slope.ts';
 import { faceXRecord } from './transom/face-x.ts';
@@ -132,7 +146,25 @@ export const catalogue: readonly LibraryFunction[] = [
   roomAboveRecord,
   roomBelowRecord,
   roomBetweenRecord,
+  trimAngleRecord,
+  levelledHeightRecord,
+  levelledSlopeRecord,
+  plumbedSlopeRecord,
+  plumbedSlopeErrorRecord,
+  plumbedHollowRecord,
+  plumbLineAftRecord,
+  plumbedXRecord,
+  surveyCamberRecord,
+  suspiciousRowsRecord,
+  rowsGivenRecord,
+  flangeClearRecord,
+  holesClearRecord,
+  holesBorderRecord,
+  airClearRecord,
 ];
+
+/** Functions that give a table: they stand only where another function takes one. */
+export const tableFunctions: readonly TableFunction[] = [faceProfileRecord];
 
 export const functionNamed = (id: string): LibraryFunction | undefined =>
   catalogue.find((it) => it.id === id);

@@ -46,6 +46,16 @@ export interface LibraryFunction {
   readonly run: (...given: never[]) => Answer;
 }
 
+/** A function that gives a table, which only another function's table argument can take. */
+export interface TableFunction {
+  readonly id: string;
+  readonly title: string;
+  readonly arguments: readonly Argument[];
+  readonly formula: string;
+  readonly source: string;
+  readonly run: (...given: never[]) => Table;
+}
+
 /** Keeps the record's literal types while checking its shape. */
 export const record = <T extends LibraryFunction>(it: T): T => it;
 

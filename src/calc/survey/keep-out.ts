@@ -1,0 +1,162 @@
+import { type Answer, NoAnswer } from '../answer.ts';
+import { record, type Table } from '../record.ts';
+
+const keepOutsArgument = {
+  name: 'keep_outs',
+  unit: 'mm',
+  meaning: 'The keep-outs: port edge, starboard edge, lower edge, upper edge',
+  type: 'table',
+} as const;
+
+interface Box {
+  readonly port: number;
+  readonly starboard: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** A row as a box, whichever way round its edges were put in. */
+const boxOf = ([a = 0, b = 0, c = 0, d = 0]: readonly number[]): Box => ({
+  port: Math.min(a, b),
+  starboard: Math.max(a, b),
+  lower: Math.min(c, d),
+  upper: Math.max(c, d),
+});
+
+/** Distance between two boxes, mm; negative by how far one would have to move for them to touch. */
+function apart(a: Box, b: Box): number {
+  const across = Math.max(b.port - a.starboard, a.port - b.starboard);
+  const up = Math.max(b.lower - a.upper, a.lower - b.upper);
+  if (across < 0 && up < 0) return Math.max(across, up);
+  return Math.hypot(Math.max(0, across), Math.max(0, up));
+}
+
+const least = (distances: readonly number[]): Answer =>
+  distances.length === 0 ? new NoAnswer('No keep-out has been put in.') : Math.min(...distances);
+
+/** Least distance from an upright flange to any keep-out, mm; negative where they overlap. */
+export const flangeClear = (y: number, z: number, height: number, width: number, keepOuts: Table): Answer => {
+  const flange = {
+    port: y - width / 2,
+    starboard: y + width / 2,
+    lower: z - height / 2,
+    upper: z + height / 2,
+  };
+  return least(keepOuts.map((row) => apart(flange, boxOf(row))));
+};
+
+export const flangeClearRecord = record({
+  id: 'FLANGE_CLEAR',
+  title: 'Flange to the nearest keep-out',
+  arguments: [
+    { name: 'y', unit: 'mm', meaning: "The flange's distance from the centreline" },
+    { name: 'z', unit: 'mm', meaning: "The flange's height" },
+    { name: 'flange_height', unit: 'mm', meaning: "The flange's own height", least: 0 },
+    { name: 'flange_width', unit: 'mm', meaning: "The flange's own width", least: 0 },
+    keepOutsArgument,
+  ],
+  unit: 'mm',
+  formula: 'the least distance between the two rectangles; minus the least move apart where they overlap',
+  source: 'plane geometry',
+  example: {
+    given: [0, 100, 100, 60, [[70, 130, 180, 260]]],
+    answer: 50,
+    tolerance: 1e-12,
+    source: 'by hand: 40 across and 30 up, a 3-4-5 triangle',
+  },
+  run: flangeClear,
+});
+
+/** Where a flange's holes are: two columns, `rows` of them spread evenly over its height. */
+function holesOf(y: number, z: number, spacing: number, rows: number, height: number) {
+  return Array.from({ length: rows }, (_, i) => z + (0.5 - (i + 0.5) / rows) * height).flatMap((up) => [
+    { y: y - spacing / 2, z: up },
+    { y: y + spacing / 2, z: up },
+  ]);
+}
+
+const holeArguments = [
+  { name: 'y', unit: 'mm', meaning: "The flange's distance from the centreline" },
+  { name: 'z', unit: 'mm', meaning: "The flange's height" },
+  { name: 'spacing', unit: 'mm', meaning: 'Between its two columns of holes', least: 0 },
+  { name: 'count', unit: '–', meaning: 'How many holes it has', above: 0 },
+  { name: 'flange_height', unit: 'mm', meaning: "The flange's own height", least: 0 },
+  { name: 'diameter', unit: 'mm', meaning: "The holes' diameter", least: 0 },
+] as const;
+
+const rowsFor = (count: number): number => Math.max(1, Math.round(count / 2));
+
+/** Least distance from the edge of any hole of a flange to any keep-out, mm; negative inside one. */
+export const holesClear = (
+  y: number,
+  z: number,
+  spacing: number,
+  count: number,
+  height: number,
+  diameter: number,
+  keepOuts: Table,
+): Answer =>
+  least(
+    holesOf(y, z, spacing, rowsFor(count), height).flatMap((hole) =>
+      keepOuts.map((row) => {
+        const at = { port: hole.y, starboard: hole.y, lower: hole.z, upper: hole.z };
+        return apart(at, boxOf(row)) - diameter / 2;
+      }),
+    ),
+  );
+
+export const holesClearRecord = record({
+  id: 'HOLES_CLEAR',
+  title: 'Holes to the nearest keep-out',
+  arguments: [...holeArguments, keepOutsArgument],
+  unit: 'mm',
+  formula: 'the least distance from the middle of a hole to a rectangle, less half the diameter',
+  source: 'plane geometry',
+  example: {
+    given: [0, 100, 80, 2, 140, 20, [[70, 130, 140, 260]]],
+    answer: 40,
+    tolerance: 1e-12,
+    source: 'by hand: the starboard hole is 30 across and 40 below, 50 away, less 10',
+  },
+  run: holesClear,
+});
+
+/** Least distance from the edge of any hole of a flange to the transom's border, mm; negative past it. */
+export const holesBorder = (
+  y: number,
+  z: number,
+  spacing: number,
+  count: number,
+  height: number,
+  diameter: number,
+  bottom: number,
+  top: number,
+  halfBreadth: number,
+): number =>
+  Math.min(
+    ...holesOf(y, z, spacing, rowsFor(count), height).map((hole) =>
+      Math.min(hole.z - bottom, top - hole.z, halfBreadth - Math.abs(hole.y)),
+    ),
+  ) -
+  diameter / 2;
+
+export const holesBorderRecord = record({
+  id: 'HOLES_BORDER',
+  title: "Holes to the transom's border",
+  arguments: [
+    ...holeArguments,
+    { name: 'bottom', unit: 'mm', meaning: "The face's lower edge" },
+    { name: 'top', unit: 'mm', meaning: "The face's upper edge" },
+    { name: 'half_breadth', unit: 'mm', meaning: 'The usable half width' },
+  ],
+  unit: 'mm',
+  formula: 'the least distance from the middle of a hole to an edge of the face, less half the diameter',
+  source: 'plane geometry',
+  example: {
+    given: [170, 790, 80, 2, 120, 12, 40, 900, 600],
+    answer: 104,
+    tolerance: 1e-12,
+    source: 'by hand: 110 below the top edge, less 6',
+  },
+  run: holesBorder,
+});

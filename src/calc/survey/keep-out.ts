@@ -84,7 +84,13 @@ const holeArguments = [
   { name: 'diameter', unit: 'mm', meaning: "The holes' diameter", least: 0 },
 ] as const;
 
-const rowsFor = (count: number): number => Math.max(1, Math.round(count / 2));
+/** More holes than any flange has. */
+const MOST = 64;
+
+const rowsFor = (count: number): number | NoAnswer =>
+  count <= MOST
+    ? Math.max(1, Math.round(count / 2))
+    : new NoAnswer(`A flange with ${count} holes is none; at most ${MOST} are looked at.`);
 
 /** Least distance from the edge of any hole of a flange to any keep-out, mm; negative inside one. */
 export const holesClear = (
@@ -95,15 +101,18 @@ export const holesClear = (
   height: number,
   diameter: number,
   keepOuts: Table,
-): Answer =>
-  least(
-    holesOf(y, z, spacing, rowsFor(count), height).flatMap((hole) =>
+): Answer => {
+  const rows = rowsFor(count);
+  if (rows instanceof NoAnswer) return rows;
+  return least(
+    holesOf(y, z, spacing, rows, height).flatMap((hole) =>
       keepOuts.map((row) => {
         const at = { port: hole.y, starboard: hole.y, lower: hole.z, upper: hole.z };
         return apart(at, boxOf(row)) - diameter / 2;
       }),
     ),
   );
+};
 
 export const holesClearRecord = record({
   id: 'HOLES_CLEAR',
@@ -132,13 +141,14 @@ export const holesBorder = (
   bottom: number,
   top: number,
   halfBreadth: number,
-): number =>
-  Math.min(
-    ...holesOf(y, z, spacing, rowsFor(count), height).map((hole) =>
-      Math.min(hole.z - bottom, top - hole.z, halfBreadth - Math.abs(hole.y)),
-    ),
-  ) -
-  diameter / 2;
+): Answer => {
+  const rows = rowsFor(count);
+  if (rows instanceof NoAnswer) return rows;
+  const distances = holesOf(y, z, spacing, rows, height).map((hole) =>
+    Math.min(hole.z - bottom, top - hole.z, halfBreadth - Math.abs(hole.y)),
+  );
+  return Math.min(...distances) - diameter / 2;
+};
 
 export const holesBorderRecord = record({
   id: 'HOLES_BORDER',

@@ -1,0 +1,45 @@
+import type { Ask } from './ask.ts';
+import { numberOf } from './ask.ts';
+import type { BoltOrder } from './bolts.ts';
+
+/** One layer a bolt goes through: what, and how thick, mm. */
+export type Layer = readonly [what: string, thickness?: number];
+
+const layer = (ask: Ask, what: string, name: string): Layer[] => {
+  const thick = numberOf(ask, name);
+  return thick === undefined || thick === 0 ? [] : [[what, thick]];
+};
+
+const transomWords = (ask: Ask): string => {
+  if (ask('transom_build') !== 'cored') return 'Transom';
+  return ask('core_removed') === true
+    ? 'Transom, core replaced by solid'
+    : 'Transom, its core still in: replace it first';
+};
+
+/** Everything on one bolt, from outside to inside. */
+export function stackOf(ask: Ask, bolt: BoltOrder): readonly Layer[] {
+  const isLower = bolt.place === 'lower';
+  const shims = numberOf(ask, 'shim_count') ?? 0;
+  const hollow = isLower && ask('lower_pad_needed') === true;
+  return [
+    [bolt.rod === undefined ? 'Bolt head' : 'Thin nut and nut on the rod’s outer end'],
+    ['Plain washer'],
+    ...(bolt.taperWashers > 0 ? ([[`Taper washer, ${bolt.taper.toFixed(1)}°`]] as const) : []),
+    ...layer(ask, 'Flange', 'flange_thickness'),
+    ...(isLower ? layer(ask, 'Wedge, at its middle', 'wedge_middle') : []),
+    ...(isLower
+      ? layer(
+          ask,
+          `${shims} shim${shims === 1 ? '' : 's'}${hollow ? ', the one next to the hull hollowed' : ''}`,
+          'shim_stack',
+        )
+      : layer(ask, 'Pad', 'foot_pad')),
+    ['Sealant, in the hole and round it'],
+    ...layer(ask, transomWords(ask), 'transom_thickness'),
+    ...layer(ask, 'Epoxy bed', 'bed_thickness'),
+    ...layer(ask, 'Backing plate', 'plate_thickness'),
+    ['Plain washer'],
+    [bolt.lock === 'locking nut' ? 'Locking nut' : 'Nut, and a thin second nut'],
+  ];
+}

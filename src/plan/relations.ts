@@ -2,7 +2,7 @@ import { inputNamed } from './book.ts';
 import type { Value } from './plan.ts';
 
 /** Two or more inputs that cannot be so together. */
-interface Relation {
+export interface Relation {
   readonly names: readonly string[];
   /** Whether the values, in the order of the names, can be. */
   readonly holds: (...values: number[]) => boolean;
@@ -68,6 +68,10 @@ export interface Clash {
   readonly names: readonly string[];
   readonly why: string;
 }
+
+/** The relations that any of these inputs takes part in. */
+export const relationsWith = (names: ReadonlySet<string>): readonly Relation[] =>
+  RELATIONS.filter((it) => it.names.some((name) => names.has(name)));
 
 /** The first relation that the values break, naming every input in it; undefined when all hold. */
 export function clash(valueAt: (name: string) => Value): Clash | undefined {

@@ -2,7 +2,11 @@ import type { Plan } from '../plan/plan.ts';
 import { contentsOf, labelOf } from './contents.ts';
 import { type Answer, type Content, Engine } from './engine.ts';
 import { type Judgement, judgeAll } from './judged.ts';
+import { type LimitRule, limitRules } from './limit-rule.ts';
 import { loopFrom, loopSentence, uses } from './loops.ts';
+import { type Proved, prove, type VariedRange } from './replay/prove.ts';
+import type { Replay } from './replay/replay.ts';
+import { type Replayed, replayOf } from './replay/replay-of.ts';
 
 /** The names a change reached. */
 export type Changed = ReadonlySet<string>;
@@ -61,6 +65,21 @@ export class Workbook {
 
   get names(): readonly string[] {
     return [...this.#contents.keys()];
+  }
+
+  /** Every limit of the plan: the workbook's, then the owner's own. */
+  limitRules(): readonly LimitRule[] {
+    return limitRules(this.#plan.limits);
+  }
+
+  /** The cells as plain steps, for many points; `varied` inputs are put in. Or why they cannot be had so. */
+  replay(varied: readonly string[], results: readonly string[], limits: readonly LimitRule[]): Replayed {
+    return replayOf(this.#engine, varied, { results, limits });
+  }
+
+  /** Whether a replay gives what the engine gives over these ranges; the cells are left as they were. */
+  prove(replay: Replay, ranges: readonly VariedRange[]): Proved {
+    return prove(this.#engine, replay, ranges);
   }
 
   /** A workbook of its own over the same plan, for studies that must not disturb this one. */

@@ -97,6 +97,7 @@ export function* turning(evaluators: Evaluators, ask: TurningAsk): Study<Turning
       closest,
       surely: turns.length > 0 ? null : sure.surely,
       complete: sure.complete,
+      moved: turns.length > 0 || spots.some((it) => !Object.is(it.room[i], spots[0]?.room[i])),
     };
   });
   return { road: evaluator.road, ask, limits, evaluations: spots.length };

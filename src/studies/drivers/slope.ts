@@ -54,11 +54,14 @@ export function slopeOf(reaches: readonly Reach[]): Slope {
   const here = Math.abs(reaches[0]?.sides.here ?? 0);
   const size = Math.max(here, ...(reaches[0]?.sides.above ?? []).map(Math.abs).filter(Number.isFinite));
   const noises = all.map(({ step }) => (ROUNDING * size) / step);
-  const found = (side: 'left' | 'right' | 'middle'): Found =>
-    bornOut(
+  const found = (side: 'left' | 'right' | 'middle'): Found => {
+    const it = bornOut(
       all.map((it) => it[side] / it.step),
       noises,
     );
+    // A slope that rounding alone would make is none.
+    return Math.abs(it.value) <= 10 * (noises[0] ?? 0) ? { ...it, value: 0 } : it;
+  };
   const [left, right, middle] = [found('left'), found('right'), found('middle')];
   const apart = Math.abs(right.value - left.value);
   const steepest = Math.max(Math.abs(right.value), Math.abs(left.value));

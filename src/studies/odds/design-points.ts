@@ -11,6 +11,8 @@ export interface DesignPoint {
   readonly distance: number;
   /** The room is 0 there and the shortest way leads straight to it; false where the search only came near. */
   readonly settled: boolean;
+  /** The room there, as a part of the room at the readings. */
+  readonly off: number;
 }
 
 const MOST_STEPS = 60;
@@ -19,6 +21,9 @@ const STEP = 1e-3;
 const SETTLED = 1e-9;
 /** Points with a greater distance have no chance worth a figure. */
 const FURTHEST = 7.5;
+/** Parts of the room at the readings within which a search that did not settle came near enough, or close. */
+const NEAR = 0.05;
+const CLOSE = 1e-4;
 /** Starts looked for among points spread this much wider than the errors. */
 const WIDER = 2.5;
 const SPREAD = 512;
@@ -61,7 +66,7 @@ function* follow(
     const target = slope.map((it) => (it * (dot(slope, z) - here)) / steep ** 2);
     const way = plus(target, z, -1);
     if (Math.abs(here) <= SETTLED * scale && size(way) <= 1e-7 * Math.max(1, size(z))) {
-      return { scores: z, distance: size(z), settled: true };
+      return { scores: z, distance: size(z), settled: true, off: 0 };
     }
     const weight = (2 * Math.max(size(z), size(target), 1)) / steep;
     const merit = (at: readonly number[], r: number): number => 0.5 * dot(at, at) + weight * Math.abs(r);
@@ -73,13 +78,13 @@ function* follow(
     const next = tried[better];
     if (next === undefined) {
       // No step makes it better any more: near a kink this is as close as it comes.
-      return Math.abs(here) <= 1e-2 * scale
-        ? { scores: z, distance: size(z), settled: Math.abs(here) <= 1e-7 * scale && size(way) < 1e-4 }
-        : undefined;
+      const isThere = Math.abs(here) <= 1e-7 * scale && size(way) < 1e-4;
+      return { scores: z, distance: size(z), settled: isThere, off: Math.abs(here) / scale };
     }
     z = next;
   }
-  return { scores: z, distance: size(z), settled: false };
+  const { room: last } = yield* room.at([z]);
+  return { scores: z, distance: size(z), settled: false, off: Math.abs(last[0] ?? Number.NaN) / scale };
 }
 
 /** Points of little room in different directions, the least room first. */
@@ -115,10 +120,13 @@ export function* designPoints(
   const found: DesignPoint[] = [];
   for (const start of yield* starts(room, seed)) {
     const point = yield* follow(room, start, scale);
-    if (point === undefined || point.distance > FURTHEST) continue;
+    if (point === undefined || point.distance > FURTHEST || !(point.off <= NEAR)) continue;
     const same = found.findIndex((it) => size(plus(it.scores, point.scores, -1)) < APART);
     if (same === -1) found.push(point);
     else if (point.settled && !found[same]?.settled) found[same] = point;
   }
-  return found.sort((a, b) => a.distance - b.distance);
+  // What only came near is kept for want of better alone.
+  const settled = found.filter((it) => it.settled);
+  const kept = settled.length > 0 ? found.filter((it) => it.settled || it.off <= CLOSE) : found;
+  return kept.sort((a, b) => a.distance - b.distance);
 }

@@ -43,6 +43,8 @@ export interface LimitTurns {
    * the steepest slope seen; null where that could not be shown within the evaluations allowed.
    */
   readonly surely: number | null;
+  /** Whether its room or standing changes at all along the range, as far as was seen. */
+  readonly moved: boolean;
   /** Whether, on the same terms, further turns are ruled out, but for pairs closer than a ten-thousandth of the range. */
   readonly complete: boolean;
 }

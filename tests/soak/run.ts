@@ -1,0 +1,19 @@
+import { soakChances } from './chances.ts';
+import type { SoakPart } from './part.ts';
+import { soakShares } from './shares.ts';
+
+/** Every part of the long run; `npm run soak -- WORD` runs those whose name holds the word. */
+const PARTS: Readonly<Record<string, SoakPart>> = { chances: soakChances, shares: soakShares };
+
+const [word = ''] = process.argv.slice(2);
+let [passed, failed] = [0, 0];
+for (const [part, run] of Object.entries(PARTS)) {
+  if (!part.includes(word)) continue;
+  for (const { name, says, ok } of run()) {
+    console.log(`${ok ? 'holds ' : 'FAILS '} ${name}: ${says}`);
+    if (ok) passed++;
+    else failed++;
+  }
+}
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 ? 0 : 1;

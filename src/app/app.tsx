@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect } from 'react';
+import { useEffect, useLayoutEffect, useState } from 'react';
 import type { InputCell, Page } from '../plan/template.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
@@ -73,6 +73,8 @@ export function App({ kept }: Props) {
   const place = shape === 'three' && ALONE.has(goal) ? 'mount' : goal;
   const [deckLight, setDeckLight] = useDeckLight();
   const asked = useAskedCell();
+  // While an own boat is being read, neither the open plan nor its limits stand beside it.
+  const [isReading, setIsReading] = useState(false);
   // Another page starts at its top.
   useLayoutEffect(() => {
     for (const it of [window, ...document.querySelectorAll('.page-body, .page-middle')]) it.scrollTo(0, 0);
@@ -96,18 +98,18 @@ export function App({ kept }: Props) {
       <div className="page-columns">
         {withDrawing && (
           <aside className="page-drawing" aria-label="Drawing">
-            <SideDrawing />
+            <SideDrawing blank={isReading} />
           </aside>
         )}
         <div className="page-body">
-          {(shape !== 'three' || isBroad) && (
+          {(shape !== 'three' || isBroad) && !isReading && (
             <section className="page-strip" aria-label="Worst limits">
               <WorstStrip rows={inColumns ? 2 : 1} href="#/board" />
             </section>
           )}
           {!inColumns && <Names place={place} all={false} />}
           <main className="page-middle">
-            <Middle place={place} shape={shape} asked={asked} kept={kept} />
+            <Middle place={place} shape={shape} asked={asked} kept={kept} onReading={setIsReading} />
           </main>
           {withBoard && (
             <aside className="page-right" aria-label="Limits">
@@ -136,16 +138,17 @@ interface MiddleProps {
   readonly shape: Shape;
   readonly asked: string | undefined;
   readonly kept: Kept;
+  readonly onReading: (isReading: boolean) => void;
 }
 
-function Middle({ place, shape, asked, kept }: MiddleProps) {
+function Middle({ place, shape, asked, kept, onReading }: MiddleProps) {
   const ready = useReady();
   const isWide = shape === 'three' || shape === 'two';
   const form = FORM[place];
   if (form !== undefined) {
     return (
       <>
-        {(isWide || place === 'mount') && <LeadSentence mend={mend} />}
+        {isWide && <LeadSentence mend={mend} />}
         <FormPage page={form} oneByOne={shape === 'one' ? pictureOf : undefined} />
       </>
     );
@@ -164,7 +167,7 @@ function Middle({ place, shape, asked, kept }: MiddleProps) {
     case 'plan':
       return <PlanDoor kept={kept} />;
     case 'own-boat':
-      return <OwnBoat onDone={() => go(isWide ? 'mount' : 'board')} />;
+      return <OwnBoat onUnderway={onReading} onDone={() => go(isWide ? 'mount' : 'board')} />;
     case 'reference':
       return <Reference />;
     case 'not-judged':

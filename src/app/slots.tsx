@@ -41,9 +41,9 @@ const LazyGrid = __WITH_GRID__
   ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
   : undefined;
 
-export const SideDrawing = () => (
+export const SideDrawing = ({ blank = false }: { readonly blank?: boolean }) => (
   <Slot name="drawing">
-    <LazySide />
+    <LazySide blank={blank} />
   </Slot>
 );
 
@@ -90,9 +90,14 @@ const pictureOf = (ask: PictureAsk) => (
   </Slot>
 );
 
-export const OwnBoat = ({ onDone }: { readonly onDone: () => void }) => (
+interface OwnBoatProps {
+  readonly onUnderway: (isUnderway: boolean) => void;
+  readonly onDone: () => void;
+}
+
+export const OwnBoat = (props: OwnBoatProps) => (
   <Slot name="steps">
-    <LazyOwnBoat picture={pictureOf} board={<LimitBoard />} onDone={onDone} />
+    <LazyOwnBoat picture={pictureOf} board={<LimitBoard />} {...props} />
   </Slot>
 );
 

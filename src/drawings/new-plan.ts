@@ -36,25 +36,26 @@ function measuringPoints(values: Values): MeasuringPoint[] {
   const onFace = (z: number, ahead = 0): Point => point((face.x(z) ?? 0) - ahead, z);
   const [top, bottom] = [n('transom_top'), n('transom_bottom')];
   const [head, foot] = [n('main_rudder_head'), n('main_rudder_foot')];
-  const tail = n('vane_rudder_chord') - n('vane_rudder_balance');
+  const beforeStock = -n('rudder_stock_ahead') * 0.5;
+  const middle = n('vane_rudder_head') - n('vane_rudder_span') * 0.5;
   const places: readonly (readonly [name: string, at: Point])[] = [
     ['transom_rake', onFace((top + bottom) * 0.55)],
     ['transom_top', onFace(top)],
     ['transom_bottom', onFace(bottom)],
     ['transom_thickness', onFace((top + bottom) * 0.4, n('transom_thickness'))],
+    ['main_rudder_head', point(beforeStock, head)],
+    ['main_rudder_foot', point(beforeStock, foot)],
     ['rudder_overhang', point(n('rudder_overhang'), head)],
     ['rudder_overhang_foot', point(n('rudder_overhang_foot'), foot)],
-    ['rudder_stock_ahead', point(-n('rudder_stock_ahead'), head)],
     ['shaft_length', shaft.at((n('lower_bracket_height') + n('upper_bracket_height')) / 2)],
     ['lower_reach', onFace(n('lower_bracket_height'), -n('lower_reach') * 0.8)],
-    ['vane_rudder_chord', point(shaft.at(0).x + tail, n('vane_rudder_head') - n('vane_rudder_span') * 0.5)],
-    ['drive_overlap', shaft.at(n('shaft_top_height'))],
+    ['vane_rudder_balance', point(shaft.at(middle).x - n('vane_rudder_balance'), middle)],
   ];
   return places.map(([name, at], i) => ({ number: i + 1, name, at }));
 }
 
-/** A new plan, nothing read yet: the mount dashed, with the places to measure numbered. */
-export function newPlan(): Scene & { readonly points: readonly MeasuringPoint[] } {
+/** A new plan, nothing read yet: the mount dashed, with the places to measure numbered; `lit` is the one pointed at. */
+export function newPlan(lit?: string): Scene & { readonly points: readonly MeasuringPoint[] } {
   const values = withTypical(empty);
   const ground = groundOf(values);
   const shapes = sideParts
@@ -69,6 +70,7 @@ export function newPlan(): Scene & { readonly points: readonly MeasuringPoint[] 
       lines: [String(number)],
       at,
       part: name,
+      ...(name === lit ? { lit: true as const } : {}),
     }),
   );
   const water: Outline = { kind: 'water', role: 'water', level: 0 };

@@ -80,6 +80,8 @@ export interface Label {
   /** Stays inside these bounds; without them it stands beside `at`. */
   readonly inside?: Box;
   readonly part?: string;
+  /** Pointed at. */
+  readonly lit?: true;
 }
 
 /** Where a dimension's line is drawn. */

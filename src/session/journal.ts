@@ -7,6 +7,8 @@ export interface Step {
   readonly after: Plan;
   /** Steps of one gesture, such as a drag of a slider, count as one. */
   readonly gesture?: string | undefined;
+  /** Another plan took this one's place. */
+  readonly opens?: true | undefined;
 }
 
 /** Deepest undo. */

@@ -42,6 +42,7 @@ export class Session {
   #judgement: Judgement = NO_JUDGEMENT;
   #changed: ReadonlySet<string> = new Set();
   #drafts: ReadonlyMap<string, Draft> = new Map();
+  #opened = 0;
   readonly #listeners = new Set<() => void>();
 
   constructor(plan: Plan) {
@@ -101,6 +102,11 @@ export class Session {
 
   draft(name: string): Draft | undefined {
     return this.#drafts.get(name);
+  }
+
+  /** How often another plan has taken the place of the one before. */
+  get opened(): number {
+    return this.#opened;
   }
 
   get workbook(): Workbook | undefined {
@@ -164,6 +170,7 @@ export class Session {
   load(plan: Plan): void {
     this.#journal = emptyJournal;
     this.#drafts = new Map();
+    this.#opened += 1;
     this.#show(plan);
     this.#changed = new Set();
   }
@@ -171,7 +178,8 @@ export class Session {
   /** Opens another plan in this one's place; undo brings this one back. */
   open(plan: Plan, label: string): void {
     this.#drafts = new Map();
-    this.#apply(label, plan);
+    this.#opened += 1;
+    this.#apply(label, plan, undefined, true);
   }
 
   undo(): void {
@@ -188,6 +196,7 @@ export class Session {
   ): void {
     if (moved === undefined) return;
     this.#journal = moved.journal;
+    if (moved.step.opens === true) this.#opened += 1;
     this.#show(target(moved.step));
   }
 
@@ -209,13 +218,13 @@ export class Session {
     return DONE;
   }
 
-  #apply(label: string, after: Plan, gesture?: string): void {
+  #apply(label: string, after: Plan, gesture?: string, opens?: true): void {
     if (after === this.#plan) {
       // Nothing changed but, it may be, a draft that was dropped.
       this.#tell();
       return;
     }
-    this.#journal = withStep(this.#journal, { label, before: this.#plan, after, gesture });
+    this.#journal = withStep(this.#journal, { label, before: this.#plan, after, gesture, opens });
     this.#show(after);
   }
 

@@ -70,8 +70,11 @@ function drawNumber(board: Board, it: Label, t: Transform): void {
   if (text === undefined) return;
   const label = block([{ runs: [{ text, style: 'dimension', role: 'text' }] }], board.letterings);
   const rect = { x: at.x - PEG, y: at.y - PEG, width: 2 * PEG, height: 2 * PEG };
-  const part = it.part === undefined ? {} : { part: it.part };
-  board.drawn.push({ kind: 'circle', role: 'number', cx: round(at.x), cy: round(at.y), r: PEG, ...part });
+  const more = {
+    ...(it.part === undefined ? {} : { part: it.part }),
+    ...(it.lit === true ? { lit: true as const } : {}),
+  };
+  board.drawn.push({ kind: 'circle', role: 'number', cx: round(at.x), cy: round(at.y), r: PEG, ...more });
   board.letter(`number ${text}`, label, at.x - label.width / 2, at.y - label.height / 2);
   board.taken.markRect(rect, LINES | TEXT);
 }

@@ -75,7 +75,16 @@ function onPaper(width: number): number {
 }
 
 /** What of a part shows that it is pointed at; its axes and hidden lines stay as they are. */
-const lightable = new Set<Role | PageRole>(['outline', 'cut', 'choice', 'shim', 'soft', 'pointer', 'level']);
+const lightable = new Set<Role | PageRole>([
+  'outline',
+  'cut',
+  'choice',
+  'shim',
+  'soft',
+  'pointer',
+  'level',
+  'number',
+]);
 
 /** A pointed-at part is drawn this much heavier, px. */
 const LIT = 1;

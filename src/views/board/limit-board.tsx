@@ -5,6 +5,7 @@ import { judgedUnit, limitTitle, roomWords, secondWords, valueWords } from '../.
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { pointAt } from '../parts/pointed.ts';
 import { StateWord } from '../parts/state-word.tsx';
+import { useNothingRead } from '../parts/use-nothing-read.ts';
 import { useUnits } from '../parts/use-units.ts';
 import { useChanged, useJudgement, useReady } from '../use-session.ts';
 import { LimitNotes } from './limit-notes.tsx';
@@ -21,6 +22,7 @@ interface Props {
 export function LimitBoard({ remedies, opened }: Props) {
   const { limits } = useJudgement();
   const ready = useReady();
+  const isNew = useNothingRead();
   const standing = useMemo(() => standingOf(limits), [limits]);
   const [open, setOpen] = useState<string | undefined>(opened);
   const rows = (shown: readonly LimitAnswer[], small: boolean) => (
@@ -40,9 +42,14 @@ export function LimitBoard({ remedies, opened }: Props) {
   const pressing = [...standing.past, ...standing.unanswered, ...standing.near];
   const { inside, notApplying } = standing;
   return (
-    <div className="board" data-view="board">
+    <div className="board" data-view="board" data-new={isNew ? '' : undefined}>
       <h2 className="board-title type-section">Limits</h2>
       {!ready && <p className="board-note type-small base-soft">The limits are being worked out.</p>}
+      {isNew && (
+        <p className="board-note type-small">
+          These are how the stand-ins would do. They say nothing about your boat yet.
+        </p>
+      )}
       {ready && pressing.length === 0 && (
         <p className="board-note type-small">
           None is past, none is near, and each that applies has an answer.

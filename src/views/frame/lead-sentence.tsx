@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
+import { useNothingRead } from '../parts/use-nothing-read.ts';
 import { useUnits } from '../parts/use-units.ts';
 import { useJudgement, useReady } from '../use-session.ts';
+import { FirstReadings } from './first-readings.tsx';
 import { leadOf } from './lead.ts';
 
 interface Props {
@@ -8,23 +10,31 @@ interface Props {
   readonly mend?: ((limit: string) => ReactNode) | undefined;
 }
 
-/** What is past, why, and what would mend it; under it, what these numbers are. */
+/** What is past, why, and what would mend it, or the first reading to take; under it, what these numbers are. */
 export function LeadSentence({ mend }: Props) {
-  const judgement = useJudgement();
-  const units = useUnits();
-  const ready = useReady();
-  const lead = ready ? leadOf(judgement, units) : undefined;
   return (
     <div className="lead" data-view="lead">
-      <p className="type-lead">
-        {lead === undefined ? 'The limits are being worked out.' : lead.says}
-        {lead?.mend !== undefined && mend !== undefined && <> {mend(lead.mend)}</>}
-      </p>
-      {lead !== undefined && lead.more !== '' && <p className="type-small">{lead.more}</p>}
+      {useNothingRead() ? <FirstReadings /> : <WhatIsPast mend={mend} />}
       <p className="type-small base-soft">
         Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.{' '}
         <a href="#/not-judged">Not judged here</a>
       </p>
     </div>
+  );
+}
+
+function WhatIsPast({ mend }: Props) {
+  const judgement = useJudgement();
+  const units = useUnits();
+  const ready = useReady();
+  const lead = ready ? leadOf(judgement, units) : undefined;
+  return (
+    <>
+      <p className="type-lead">
+        {lead === undefined ? 'The limits are being worked out.' : lead.says}
+        {lead?.mend !== undefined && mend !== undefined && <> {mend(lead.mend)}</>}
+      </p>
+      {lead !== undefined && lead.more !== '' && <p className="type-small">{lead.more}</p>}
+    </>
   );
 }

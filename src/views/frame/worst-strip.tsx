@@ -3,6 +3,7 @@ import { standingOf, worstFirst } from '../../session/standing.ts';
 import { limitTitle, roomWords } from '../../workbook/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { StateWord } from '../parts/state-word.tsx';
+import { useNothingRead } from '../parts/use-nothing-read.ts';
 import { useUnits } from '../parts/use-units.ts';
 import { useJudgement } from '../use-session.ts';
 
@@ -16,12 +17,13 @@ interface Props {
 export function WorstStrip({ rows, href }: Props) {
   const { limits } = useJudgement();
   const units = useUnits();
+  const isNew = useNothingRead();
   const standing = useMemo(() => standingOf(limits), [limits]);
   const worst = worstFirst(standing).slice(0, rows);
   const shownPast = worst.filter((it) => it.verdict.state === 'past').length;
   const others = standing.past.length - shownPast;
   return (
-    <a className="strip" href={href} data-view="strip">
+    <a className="strip" href={href} data-view="strip" data-new={isNew ? '' : undefined}>
       {worst.length === 0 && <span className="type-small">The limits are being worked out.</span>}
       {worst.map((limit, at) => (
         <span key={limit.name} className="strip-row" data-limit={limit.name} data-state={limit.verdict.state}>

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import type { InputCell } from '../../plan/template.ts';
 import {
   back,
@@ -14,6 +14,7 @@ import { type PictureAsk, pictureAsk } from '../../session/own-boat/picture-ask.
 import { planOf } from '../../session/own-boat/plan-of.ts';
 import { readStep } from '../../session/own-boat/read-step.ts';
 import { stepsOf } from '../../session/own-boat/steps.ts';
+import { pointAt } from '../parts/pointed.ts';
 import { useSession } from '../use-session.ts';
 import { GearLater } from './gear-later.tsx';
 import { type Memory, windowMemory } from './memory.ts';
@@ -45,13 +46,15 @@ interface Props {
   readonly picture?: (ask: PictureAsk) => ReactNode;
   /** The limit board, shown at the end. */
   readonly board?: ReactNode;
+  /** Told whether readings are being taken, so that what is shown beside is not another boat. */
+  readonly onUnderway?: (isUnderway: boolean) => void;
   /** Called when somebody is through and wants to see the limits. */
   readonly onDone: () => void;
   readonly memory?: Memory;
 }
 
 /** Plan my own boat: four questions, then the first readings one at a time, then the plan they make. */
-export function OwnBoat({ picture, board, onDone, memory = windowMemory }: Props) {
+export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMemory }: Props) {
   const session = useSession();
   const [state, setState] = useSteps(memory);
   const [why, setWhy] = useState<string>();
@@ -59,6 +62,16 @@ export function OwnBoat({ picture, board, onDone, memory = windowMemory }: Props
   const steps = stepsOf(state.answers);
   const step = stepNow(state);
   const ask = useMemo(() => askOf(state), [state]);
+  const isUnderway = step !== undefined;
+  useEffect(() => {
+    onUnderway?.(isUnderway);
+    return () => onUnderway?.(false);
+  }, [onUnderway, isUnderway]);
+  const measured = step?.kind === 'reading' ? step.cell.name : undefined;
+  useEffect(() => {
+    pointAt(measured);
+    return () => pointAt(undefined);
+  }, [measured]);
 
   const move = (next: OwnBoatState): void => {
     setWhy(undefined);

@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { openPlan } from '../../src/plan/file/open-plan.ts';
+import { drawnBehind } from '../../src/session/drawn-behind.ts';
+import { evaluatorOver } from '../../src/session/study-evaluator.ts';
+import { finish } from '../../src/studies/study.ts';
+import { Workbook } from '../../src/workbook/workbook.ts';
+
+const opened = openPlan(readFileSync('demo-data/start.plan.json', 'utf8'));
+if (!opened.ok) throw new Error(opened.why);
+const { plan } = opened;
+
+describe('the scenario drawn behind', () => {
+  it('keeps its own values whatever the workbook shows afterwards', () => {
+    const workbook = new Workbook(plan, null);
+    const over = (scenario: string | null) => evaluatorOver(workbook, plan, scenario);
+    const raised = finish(drawnBehind(plan, 'Upper bracket raised', workbook.names).make(over));
+    over(null).evaluate(new Map());
+    // With the bracket at 900 the tube has 10 mm left under the drive unit, at 800 it has 110.
+    expect(raised('upper_bracket_height')).toBe(900);
+    expect(raised('drive_headroom')).toBeCloseTo(10, 9);
+    expect(workbook.answer('drive_headroom').value).toBeCloseTo(110, 9);
+    expect(raised('lower_flange_hinged')).toBe(true);
+    workbook.destroy();
+  });
+});

@@ -13,3 +13,4 @@ export {
 } from './edit/scenarios.ts';
 export { setLocked, setNotes, setTitle, setUnits } from './edit/settings.ts';
 export { setStudy } from './edit/studies.ts';
+export { addTableRows, removeTableRow, setTableRow, setTableRows, tableRows } from './edit/tables.ts';

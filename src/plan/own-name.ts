@@ -1,11 +1,19 @@
-import { catalogue } from '../calc/catalogue.ts';
+import { catalogue, tableFunctions } from '../calc/catalogue.ts';
 import { cellNamed, limitNamed } from './book.ts';
 import type { Plan } from './plan.ts';
 import { STANDARD_WORDS } from './standard-words.ts';
+import { tableNamed } from './tables.ts';
 
 /** Words that formulas already use for something else. */
 const TAKEN: ReadonlySet<string> = new Set(
-  [...STANDARD_WORDS, ...catalogue.map((it) => it.id), 'E', 'R', 'C'].map((word) => word.toLowerCase()),
+  [
+    ...STANDARD_WORDS,
+    ...catalogue.map((it) => it.id),
+    ...tableFunctions.map((it) => it.id),
+    'E',
+    'R',
+    'C',
+  ].map((word) => word.toLowerCase()),
 );
 
 const PATTERN = /^[a-z][a-z0-9_]{0,63}$/;
@@ -33,6 +41,7 @@ export function ownNameRefusal(plan: Plan, name: string): string | undefined {
   if (why !== undefined) return why;
   const taken =
     cellNamed(name) !== undefined ||
+    tableNamed(name) !== undefined ||
     isRoom(name) ||
     plan.ownCells.some((cell) => cell.name === name) ||
     plan.tables.some((table) => table.name === name);

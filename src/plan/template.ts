@@ -80,10 +80,33 @@ export const pageSchema = z.strictObject({
   ),
 });
 
+const columnSchema = z.strictObject({
+  name,
+  label: z.string().check(z.maxLength(30)),
+  help: z.string().check(z.minLength(10)),
+  unit: z.literal('mm'),
+  min: z.number(),
+  max: z.number(),
+});
+
+export const tablesSchema = z.strictObject({
+  tables: z.array(
+    z.strictObject({
+      name,
+      label: z.string().check(z.maxLength(60)),
+      help: z.string().check(z.minLength(10)),
+      off_by: z.number().check(z.nonnegative()),
+      columns: z.array(columnSchema).check(z.minLength(1)),
+    }),
+  ),
+});
+
 export const limitsSchema = z.strictObject({ limits: z.array(limitSchema) });
 
 export type InputCell = z.infer<typeof inputSchema>;
 export type ResultCell = z.infer<typeof resultSchema>;
 export type Bound = z.infer<typeof boundSchema>;
 export type LimitCell = z.infer<typeof limitSchema>;
+export type TableTemplate = z.infer<typeof tablesSchema>['tables'][number];
+export type TableColumn = z.infer<typeof columnSchema>;
 export type PageTemplate = z.infer<typeof pageSchema>;

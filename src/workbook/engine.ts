@@ -1,9 +1,19 @@
 import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula';
+import type { Table } from '../calc/record.ts';
 import type { Value } from '../plan/plan.ts';
 import { OPTIONS } from './engine-options.ts';
 import { EMPTY_SENTENCE, errorSentence } from './error-sentence.ts';
 import { registerLibrary } from './functions.ts';
 import { reasonFormula } from './no-answer.ts';
+import {
+  completeRows,
+  type Rows,
+  TABLE_SHEET,
+  type TableContents,
+  tableBlock,
+  tablePlaces,
+  tableRange,
+} from './table-sheet.ts';
 
 /** What a cell holds: a value, or a formula already read by `readFormula`. */
 export type Content = Value | { readonly formula: string };
@@ -21,6 +31,8 @@ export interface Inside {
   readonly sheet: number;
   readonly rows: ReadonlyMap<string, number>;
   readonly nameOfRow: readonly string[];
+  /** The complete rows of a survey table. */
+  readonly table: (name: string) => Table;
 }
 
 const SHEET = 'plan';
@@ -42,6 +54,15 @@ const answerOf = (value: unknown): Answer => {
   return { value: null, why: EMPTY_SENTENCE };
 };
 
+const sameRows = (a: Rows = [], b: Rows = []): boolean =>
+  a === b || (a.length === b.length && a.every((row, i) => row.every((cell, k) => cell === b[i]?.[k])));
+
+/** The tables' sheet as it starts: row by row, the tables side by side. */
+function sheetOf(tables: TableContents): (number | null)[][] {
+  const blocks = tablePlaces.map((place) => tableBlock(place, tables.get(place.name) ?? []));
+  return (blocks[0] ?? []).map((_, i) => blocks.flatMap((block) => block[i] ?? []));
+}
+
 /**
  * The workbook's cells in the formula engine: each name is one cell of a single column. The engine is the truth for
  * every edit; this class only hands it contents by name and keeps what it answered.
@@ -55,22 +76,34 @@ export class Engine {
   readonly #nameOfRow: string[] = [];
   readonly #contents = new Map<string, Content>();
   readonly #answers = new Map<string, Answer>();
+  readonly #tableSheet: number;
+  #tables: TableContents;
 
   /** Names are laid out in the order given; `label` says what an empty cell is called in a reason. */
-  constructor(contents: ReadonlyMap<string, Content>, label: (name: string) => string) {
+  constructor(
+    contents: ReadonlyMap<string, Content>,
+    label: (name: string) => string,
+    tables: TableContents = new Map(),
+  ) {
     registerLibrary();
+    this.#tables = tables;
     this.#label = label;
     const names = [...contents.keys()];
     this.#engine = HyperFormula.buildFromSheets(
-      { [SHEET]: names.map((name) => [raw(name, contents.get(name) ?? null, label)]) },
+      {
+        [SHEET]: names.map((name) => [raw(name, contents.get(name) ?? null, label)]),
+        [TABLE_SHEET]: sheetOf(tables),
+      },
       OPTIONS,
       [
         { name: 'TRUE', expression: '=TRUE()' },
         { name: 'FALSE', expression: '=FALSE()' },
+        ...tablePlaces.map((place) => ({ name: place.name, expression: tableRange(place) })),
         ...names.map((name, row) => ({ name, expression: `=${SHEET}!$A$${row + 1}` })),
       ],
     );
     this.#sheet = this.#engine.getSheetId(SHEET) ?? 0;
+    this.#tableSheet = this.#engine.getSheetId(TABLE_SHEET) ?? 1;
     names.forEach((name, row) => {
       this.#rows.set(name, row);
       this.#nameOfRow.push(name);
@@ -116,6 +149,21 @@ export class Engine {
     }
   }
 
+  /** Puts rows into the survey's tables; those not named are empty. Gives back the names whose answers changed. */
+  setTables(tables: TableContents): ReadonlySet<string> {
+    const wanted = tablePlaces.filter(({ name }) => !sameRows(this.#tables.get(name), tables.get(name)));
+    this.#tables = tables;
+    if (wanted.length === 0) return new Set();
+    return this.#batch(() => {
+      for (const place of wanted) {
+        this.#engine.setCellContents(
+          { sheet: this.#tableSheet, row: 0, col: place.column },
+          tableBlock(place, tables.get(place.name) ?? []),
+        );
+      }
+    });
+  }
+
   /** Takes cells away; formulas that still use their names say so. */
   remove(names: Iterable<string>): ReadonlySet<string> {
     const gone = [...names].filter((name) => this.#contents.has(name));
@@ -131,7 +179,13 @@ export class Engine {
 
   /** What `replay/parsed.ts` reads the engine's own parsed formulas from; never written through. */
   inside(): Inside {
-    return { engine: this.#engine, sheet: this.#sheet, rows: this.#rows, nameOfRow: this.#nameOfRow };
+    return {
+      engine: this.#engine,
+      sheet: this.#sheet,
+      rows: this.#rows,
+      nameOfRow: this.#nameOfRow,
+      table: (name) => completeRows(this.#tables.get(name) ?? []),
+    };
   }
 
   destroy(): void {
@@ -147,17 +201,28 @@ export class Engine {
   }
 
   #write(contents: readonly (readonly [string, Content])[]): ReadonlySet<string> {
-    const changes = this.#engine.batch(() => {
-      for (const [name, content] of contents) {
-        const row = this.#rows.get(name);
-        if (row === undefined) continue;
-        this.#engine.setCellContents({ sheet: this.#sheet, row, col: 0 }, raw(name, content, this.#label));
-      }
-    });
-    for (const [name, content] of contents) this.#contents.set(name, content);
+    return this.#batch(
+      () => {
+        for (const [name, content] of contents) {
+          const row = this.#rows.get(name);
+          if (row === undefined) continue;
+          this.#engine.setCellContents({ sheet: this.#sheet, row, col: 0 }, raw(name, content, this.#label));
+        }
+      },
+      () => {
+        for (const [name, content] of contents) this.#contents.set(name, content);
+      },
+    );
+  }
+
+  /** Runs writes as one, and keeps the answers that they changed. */
+  #batch(writes: () => void, written?: () => void): ReadonlySet<string> {
+    const changes = this.#engine.batch(writes);
+    written?.();
     const changed = new Set<string>();
     for (const change of changes) {
       if (!('address' in change) || change.address === undefined) continue;
+      if (change.address.sheet !== this.#sheet || change.address.col !== 0) continue;
       const name = this.#nameOfRow[change.address.row];
       if (name === undefined || !this.#contents.has(name)) continue;
       this.#answers.set(name, answerOf(change.newValue));

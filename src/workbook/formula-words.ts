@@ -1,4 +1,4 @@
-import { catalogue } from '../calc/catalogue.ts';
+import { catalogue, tableFunctions } from '../calc/catalogue.ts';
 
 /** Functions of OpenFormula (OASIS OpenDocument, part 4) that owners may use; studies replay each to the last bit. */
 const STANDARD = [
@@ -39,4 +39,8 @@ const STANDARD = [
 ] as const;
 
 /** The closed list: nothing else can be called from a formula. */
-export const formulaWords: ReadonlySet<string> = new Set([...STANDARD, ...catalogue.map((it) => it.id)]);
+export const formulaWords: ReadonlySet<string> = new Set([
+  ...STANDARD,
+  ...catalogue.map((it) => it.id),
+  ...tableFunctions.map((it) => it.id),
+]);

@@ -1,14 +1,12 @@
+import { tableNamed } from '../plan/tables.ts';
 import { formulaWords } from './formula-words.ts';
+import { tableRefusal } from './table-places.ts';
+import type { Token } from './token.ts';
 
 /** Caps that keep a formula from costing more than a workbook should. */
 const LONGEST = 2000;
 const DEEPEST = 32;
 const MOST_TERMS = 300;
-
-export interface Token {
-  readonly kind: 'number' | 'text' | 'name' | 'call' | 'sign';
-  readonly text: string;
-}
 
 export interface Formula {
   /** As the engine reads it: one argument separator, lower-case exponents. */
@@ -98,7 +96,7 @@ export function readFormula(text: string, isName: (name: string) => boolean): Fo
     }
     if (kind !== 'name') continue;
     const name = word.toLowerCase();
-    if (name === 'true' || name === 'false') continue;
+    if (name === 'true' || name === 'false' || tableNamed(name) !== undefined) continue;
     if (!isName(name)) {
       const hint = LIKE_A_CELL.test(word)
         ? ' Cells are called by their names here, not by letters and numbers.'
@@ -107,6 +105,8 @@ export function readFormula(text: string, isName: (name: string) => boolean): Fo
     }
     names.add(name);
   }
+  const misplaced = tableRefusal(tokens);
+  if (misplaced !== undefined) return { why: misplaced };
   // The engine takes a word for a function only when its bracket follows at once.
   const body = tokens
     .map((token) => (token.kind === 'call' ? written(token) : `${written(token)} `))

@@ -8,9 +8,10 @@ import {
   SimpleRangeValue,
 } from 'hyperformula';
 import { NoAnswer } from '../calc/answer.ts';
-import { catalogue } from '../calc/catalogue.ts';
-import { call, type Given, type LibraryFunction, type Table } from '../calc/record.ts';
+import { catalogue, tableFunctions } from '../calc/catalogue.ts';
+import { call, type Given, type LibraryFunction, type Table, type TableFunction } from '../calc/record.ts';
 import {
+  type Called,
   countSentence,
   emptySentence,
   fitted,
@@ -39,7 +40,7 @@ const isRichNumber = (value: unknown): value is { val: number } =>
   typeof value === 'object' && value !== null && 'val' in value && typeof value.val === 'number';
 
 /** One argument as the library takes it, or the error to hand on. */
-function given(it: LibraryFunction, i: number, value: unknown): Given | CellError {
+function given(it: Called, i: number, value: unknown): Given | CellError {
   if (typeof value === 'number' || typeof value === 'boolean') {
     const fit = fitted(it, i, value);
     return 'why' in fit ? noAnswer(fit.why) : fit.given;
@@ -56,7 +57,7 @@ function given(it: LibraryFunction, i: number, value: unknown): Given | CellErro
 /** The library as engine functions. Arguments are read directly: the engine's own coercion would let text through. */
 class Library extends FunctionPlugin {
   static override implementedFunctions = Object.fromEntries([
-    ...catalogue.map((it) => [
+    ...[...catalogue, ...tableFunctions].map((it) => [
       it.id,
       {
         method: methodOf(it.id),
@@ -69,15 +70,33 @@ class Library extends FunctionPlugin {
     [NO_ANSWER, { method: methodOf(NO_ANSWER), parameters: [{ argumentType: FunctionArgumentType.STRING }] }],
   ]);
 
-  run(it: LibraryFunction, asts: Asts, state: State): Result {
+  /** A call's arguments as the library takes them, or the first error among them. */
+  read(it: Called, asts: Asts, state: State): Given[] | CellError {
     const miscounted = countSentence(it, asts.length);
     if (miscounted !== undefined) return noAnswer(miscounted);
     const values: Given[] = [];
     for (let i = 0; i < asts.length; i++) {
       const value = given(it, i, this.evaluateAst(asts[i] as Asts[number], state));
       if (value instanceof CellError) return value;
+      if (i === 0 && value === false && tableFunctions.some((other) => other.id === it.id)) return [value];
       values.push(value);
     }
+    return values;
+  }
+
+  /** A table; when its first argument says that it is not wanted, the others are not looked at. */
+  table(it: TableFunction, asts: Asts, state: State): Result {
+    const values = this.read(it, asts, state);
+    if (values instanceof CellError) return values;
+    const rows = values[0] === false ? [] : (it.run as (...given: readonly Given[]) => Table)(...values);
+    return SimpleRangeValue.onlyValues(
+      rows.length === 0 ? [[EmptyValue, EmptyValue]] : rows.map((row) => [...row]),
+    );
+  }
+
+  run(it: LibraryFunction, asts: Asts, state: State): Result {
+    const values = this.read(it, asts, state);
+    if (values instanceof CellError) return values;
     const answer = call(it, values);
     if (answer instanceof NoAnswer) return noAnswer(answer.why);
     return it.flag ? answer === 1 : answer;
@@ -93,6 +112,13 @@ for (const it of catalogue) {
   Object.defineProperty(Library.prototype, methodOf(it.id), {
     value(this: Library, ast: { args: Asts }, state: State) {
       return this.run(it, ast.args, state);
+    },
+  });
+}
+for (const it of tableFunctions) {
+  Object.defineProperty(Library.prototype, methodOf(it.id), {
+    value(this: Library, ast: { args: Asts }, state: State) {
+      return this.table(it, ast.args, state);
     },
   });
 }

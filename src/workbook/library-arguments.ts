@@ -1,20 +1,23 @@
 import type { Given, LibraryFunction } from '../calc/record.ts';
 
-const meaningOf = (it: LibraryFunction, i: number): string => it.arguments[i]?.meaning ?? `Argument ${i + 1}`;
+/** What is called: a function of the library, or one that gives a table. */
+export type Called = Pick<LibraryFunction, 'id' | 'arguments'>;
+
+const meaningOf = (it: Called, i: number): string => it.arguments[i]?.meaning ?? `Argument ${i + 1}`;
 
 /** Why a library function cannot be called with this many arguments; undefined when it can. */
-export function countSentence(it: LibraryFunction, count: number): string | undefined {
+export function countSentence(it: Called, count: number): string | undefined {
   const needed = it.arguments.filter((argument) => !('default' in argument)).length;
   if (count >= needed && count <= it.arguments.length) return undefined;
   return `${it.id} takes ${it.arguments.length} values (${it.arguments.map((a) => a.name).join('; ')}); ${count} were given.`;
 }
 
 /** What is said of an argument that is a range where one value is needed. */
-export const rangeSentence = (it: LibraryFunction, i: number): string =>
+export const rangeSentence = (it: Called, i: number): string =>
   `${meaningOf(it, i)} is a range; ${it.id} needs one value.`;
 
 /** What is said of an argument that is one value where a table is needed. */
-const tableSentence = (it: LibraryFunction, i: number): string =>
+const tableSentence = (it: Called, i: number): string =>
   `${meaningOf(it, i)} is one value; ${it.id} needs a table.`;
 
 /**
@@ -22,7 +25,7 @@ const tableSentence = (it: LibraryFunction, i: number): string =>
  * every number but 0 for yes.
  */
 export function fitted(
-  it: LibraryFunction,
+  it: Called,
   i: number,
   value: number | boolean,
 ): { readonly given: Given } | { readonly why: string } {
@@ -32,10 +35,10 @@ export function fitted(
 }
 
 /** What is said of an argument that is empty. */
-export const emptySentence = (it: LibraryFunction, i: number): string => `${meaningOf(it, i)} is empty.`;
+export const emptySentence = (it: Called, i: number): string => `${meaningOf(it, i)} is empty.`;
 
 /** What is said of an argument that is a word. */
-export const wordSentence = (it: LibraryFunction, i: number, word: string): string =>
+export const wordSentence = (it: Called, i: number, word: string): string =>
   `${meaningOf(it, i)} is the word “${word}”; ${it.id} needs a number.`;
 
 /** What a cell says that was told to have no answer without being told why. */

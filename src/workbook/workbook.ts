@@ -7,6 +7,7 @@ import { loopFrom, loopSentence, uses } from './loops.ts';
 import { type Proved, prove, type VariedRange } from './replay/prove.ts';
 import type { Replay } from './replay/replay.ts';
 import { type Replayed, replayOf } from './replay/replay-of.ts';
+import { tableContents } from './table-sheet.ts';
 
 /** The names a change reached. */
 export type Changed = ReadonlySet<string>;
@@ -24,7 +25,7 @@ export class Workbook {
   constructor(plan: Plan, scenario: string | null = plan.active) {
     this.#plan = plan;
     this.#contents = contentsOf(plan, scenario);
-    this.#engine = new Engine(this.#contents, labelOf);
+    this.#engine = new Engine(this.#contents, labelOf, tableContents(plan));
   }
 
   /** Shows a plan in a scenario; `overrides` go over both. Gives back the names whose answers changed. */
@@ -34,10 +35,11 @@ export class Workbook {
     const gone = [...this.#contents.keys()].filter((name) => !contents.has(name));
     this.#uses = undefined;
     const changed = this.#engine.set(contents);
+    const moved = this.#engine.setTables(tableContents(plan));
     const removed = gone.length === 0 ? [] : this.#engine.remove(gone);
     this.#plan = plan;
     this.#contents = contents;
-    return new Set([...changed, ...removed]);
+    return new Set([...changed, ...moved, ...removed]);
   }
 
   /** The value of any cell, or why there is none. */

@@ -1,11 +1,13 @@
 import { expect, it } from 'vitest';
-import { catalogue } from '../../src/calc/catalogue.ts';
+import { catalogue, tableFunctions } from '../../src/calc/catalogue.ts';
 import { wordRefusal } from '../../src/plan/own-name.ts';
 import { STANDARD_WORDS } from '../../src/plan/standard-words.ts';
 import { formulaWords } from '../../src/workbook/formula-words.ts';
 
 it('knows every word that a formula may use', () => {
-  expect(new Set([...STANDARD_WORDS, ...catalogue.map((it) => it.id)])).toEqual(formulaWords);
+  expect(
+    new Set([...STANDARD_WORDS, ...catalogue.map((it) => it.id), ...tableFunctions.map((it) => it.id)]),
+  ).toEqual(formulaWords);
   for (const word of formulaWords) expect(wordRefusal(word.toLowerCase())).toBeDefined();
 });
 

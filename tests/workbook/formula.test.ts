@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
-import { catalogue } from '../../src/calc/catalogue.ts';
+import { catalogue, tableFunctions } from '../../src/calc/catalogue.ts';
 import { readFormula } from '../../src/workbook/formula.ts';
 import { formulaWords } from '../../src/workbook/formula-words.ts';
 import { registerLibrary } from '../../src/workbook/functions.ts';
@@ -51,7 +51,9 @@ const STANDARD = [
 
 describe('the functions of a formula', () => {
   it('are the closed list and the library’s own', () => {
-    expect([...formulaWords].sort()).toEqual([...STANDARD, ...catalogue.map((it) => it.id)].sort());
+    expect([...formulaWords].sort()).toEqual(
+      [...STANDARD, ...catalogue.map((it) => it.id), ...tableFunctions.map((it) => it.id)].sort(),
+    );
   });
 
   it('are refused by name when the engine has them and the list has not', () => {

@@ -6,6 +6,7 @@ import { newPlan, standIn } from '../new-plan.ts';
 import { ownNameRefusal } from '../own-name.ts';
 import type { FitUp, Plan, Reading, Scenario, SurveyTable } from '../plan.ts';
 import { planClash } from '../plan-clash.ts';
+import { rowsRefusal, tableNamed } from '../tables.ts';
 import type { PlanDocument } from './document.ts';
 import type { Fault } from './fault-of-issue.ts';
 import { present } from './present.ts';
@@ -98,12 +99,23 @@ function fitOf({ fit }: PlanDocument, notes: string[]): FitUp {
   };
 }
 
+/** Why a table cannot stand beside what the plan has; the survey's own tables have the survey's columns. */
+function tableNameRefusal(plan: Plan, { name, columns }: PlanDocument['tables'][number]): string | undefined {
+  const known = tableNamed(name);
+  if (known === undefined) return ownNameRefusal(plan, name);
+  if (plan.tables.some((table) => table.name === name)) return `There is a table named ${name} already.`;
+  const wanted = known.columns.map((column) => column.name);
+  return wanted.join() === columns.join()
+    ? undefined
+    : `The table ${name} has the columns ${columns.join(', ')}; they must be ${wanted.join(', ')}.`;
+}
+
 /** Tables and own cells one after the other, so that each name is held against those before it. */
 function withOwn(plan: Plan, document: PlanDocument): Plan {
   let current = plan;
   document.tables.forEach((table, i) => {
     const where = `tables, row ${i + 1} (${table.name})`;
-    const why = ownNameRefusal(current, table.name);
+    const why = tableNameRefusal(current, table);
     if (why !== undefined) throw new Stop(where, why);
     twice(table.columns, `${where}, columns`);
     const uneven = table.rows.findIndex((row) => row.length !== table.columns.length);
@@ -113,6 +125,9 @@ function withOwn(plan: Plan, document: PlanDocument): Plan {
         `The table ${table.name} has ${table.columns.length} columns, but its row ${uneven + 1} has ${table.rows[uneven]?.length}.`,
       );
     }
+    const known = tableNamed(table.name);
+    const misfit = known === undefined ? undefined : rowsRefusal(known, table.rows);
+    if (misfit !== undefined) throw new Stop(`${where}, rows`, misfit);
     current = { ...current, tables: [...current.tables, tableOf(table, where)] };
   });
   document.own_cells.forEach((row, i) => {

@@ -1,5 +1,15 @@
 import { cellNamed, inputs } from '../../plan/book.ts';
-import type { OwnCell, OwnLimit, Plan, Reading, Scenario, StepDone } from '../../plan/plan.ts';
+import type {
+  OwnCell,
+  OwnLimit,
+  Plan,
+  Reading,
+  RowNote,
+  Scenario,
+  StepDone,
+  SurveyTable,
+} from '../../plan/plan.ts';
+import { tableNamed } from '../../plan/tables.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { formatValue } from '../../units/format-value.ts';
 
@@ -114,6 +124,12 @@ const generalChanges = (before: Plan, after: Plan): Change[] => [
   ...changed({ title: 'Notes', before: before.notes || null, after: after.notes || null }),
 ];
 
+const rowText = (row: readonly (number | null)[], note: RowNote | null | undefined): string =>
+  noted([...(note?.label ? [note.label] : []), ...row.map((it) => it ?? '–')].join(' '), note?.note);
+
+const tableText = ({ columns, rows, notes }: SurveyTable): string =>
+  `${columns.join(', ')}: ${rows.map((row, i) => rowText(row, notes?.[i])).join('; ')}`;
+
 const unitOf = (plan: Plan, name: string): string =>
   (cellNamed(name) ?? plan.ownCells.find((cell) => cell.name === name))?.unit ?? '–';
 
@@ -180,13 +196,7 @@ export function whatChanges(before: Plan, after: Plan): readonly ChangeGroup[] {
     },
     {
       title: 'Measured tables',
-      changes: named(
-        before.tables,
-        after.tables,
-        (it) => it.name,
-        ({ columns, rows }) =>
-          `${columns.join(', ')}: ${rows.map((row) => row.map((it) => it ?? '–').join(' ')).join('; ')}`,
-      ),
+      changes: named(before.tables, after.tables, (it) => tableNamed(it.name)?.label ?? it.name, tableText),
     },
     { title: 'As fitted', changes: fitChanges(before, after, style) },
     {

@@ -1,8 +1,9 @@
-import { catalogue } from '../../calc/catalogue.ts';
-import type { LibraryFunction } from '../../calc/record.ts';
+import { catalogue, tableFunctions } from '../../calc/catalogue.ts';
+import type { LibraryFunction, TableFunction } from '../../calc/record.ts';
 import { cellNamed, limitCells, pages } from '../../plan/book.ts';
 import type { OwnCell } from '../../plan/plan.ts';
-import type { InputCell, LimitCell, ResultCell } from '../../plan/template.ts';
+import { tables } from '../../plan/tables.ts';
+import type { InputCell, LimitCell, ResultCell, TableTemplate } from '../../plan/template.ts';
 import { callOf } from './call-of.ts';
 import { STANDARD_FUNCTIONS, type StandardFunction } from './standard-functions.ts';
 
@@ -13,19 +14,20 @@ export type Entry = {
   readonly unit: string;
   readonly insert: string;
 } & (
-  | { readonly kind: 'function'; readonly record: LibraryFunction }
+  | { readonly kind: 'function'; readonly record: LibraryFunction | TableFunction }
+  | { readonly kind: 'table'; readonly table: TableTemplate }
   | { readonly kind: 'standard'; readonly standard: StandardFunction }
   | { readonly kind: 'cell'; readonly cell: InputCell | ResultCell; readonly page: string }
   | { readonly kind: 'room'; readonly limit: LimitCell }
   | { readonly kind: 'own'; readonly own: OwnCell }
 );
 
-const functions = catalogue.map(
+const functions = [...catalogue, ...tableFunctions].map(
   (record): Entry => ({
     kind: 'function',
     id: record.id,
     title: record.title,
-    unit: record.unit,
+    unit: 'unit' in record ? record.unit : '–',
     insert: `${record.id}(`,
     record,
   }),
@@ -58,6 +60,17 @@ const cells = pages.flatMap(({ page, sections }) =>
   ),
 );
 
+const surveyTables = tables.map(
+  (table): Entry => ({
+    kind: 'table',
+    id: table.name,
+    title: table.label,
+    unit: 'mm',
+    insert: table.name,
+    table,
+  }),
+);
+
 const rooms = limitCells
   .filter((limit) => limit.graded !== false)
   .map((limit): Entry => {
@@ -74,7 +87,7 @@ const rooms = limitCells
   });
 
 /** All that formulas may name, apart from a plan's own cells. */
-export const bookEntries: readonly Entry[] = [...cells, ...rooms, ...functions, ...standard];
+export const bookEntries: readonly Entry[] = [...cells, ...rooms, ...surveyTables, ...functions, ...standard];
 
 const ownEntry = (own: OwnCell): Entry => ({
   kind: 'own',

@@ -1,4 +1,4 @@
-import type { Argument } from '../../calc/record.ts';
+import type { Argument, LibraryFunction, TableFunction } from '../../calc/record.ts';
 import { boundWordsOf } from '../../session/reference/argument-words.ts';
 import { callOf } from '../../session/reference/call-of.ts';
 import type { Entry } from '../../session/reference/entries.ts';
@@ -20,6 +20,30 @@ const ArgumentLine = ({ argument }: { readonly argument: Argument }) => (
     <td className="base-soft">{argument.unit === '–' ? (argument.type ?? '–') : argument.unit}</td>
   </tr>
 );
+
+/** What a function gives, with its source and, where it is one number, its worked example. */
+function Gives({ record }: { readonly record: LibraryFunction | TableFunction }) {
+  if (!('example' in record)) {
+    return (
+      <>
+        <p>Gives a table: {record.formula}.</p>
+        <p className="base-soft">Source: {record.source}.</p>
+      </>
+    );
+  }
+  return (
+    <>
+      <p>
+        Gives{record.flag === true ? ' yes or no' : record.unit === '–' ? '' : `, in ${record.unit}`}:{' '}
+        {record.formula}.
+      </p>
+      <p className="entry-help-call">{exampleOf(record)}</p>
+      <p className="base-soft">
+        Source: {record.source}. Example from: {record.example.source}.
+      </p>
+    </>
+  );
+}
 
 /** What a name or function of formulas is: unit, meaning, arguments, source, worked example. */
 export function EntryHelp({ entry }: { readonly entry: Entry }) {
@@ -60,22 +84,17 @@ export function EntryHelp({ entry }: { readonly entry: Entry }) {
             </tbody>
           </table>
         )}
-        <p>
-          Gives{record.flag === true ? ' yes or no' : record.unit === '–' ? '' : `, in ${record.unit}`}:{' '}
-          {record.formula}.
-        </p>
-        <p className="entry-help-call">{exampleOf(record)}</p>
-        <p className="base-soft">
-          Source: {record.source}. Example from: {record.example.source}.
-        </p>
+        <Gives record={record} />
       </div>
     );
   }
   return (
     <p className="entry-help type-small base-soft">
-      {entry.kind === 'room'
-        ? `Distance left to the limit, in ${entry.unit === '–' ? 'no unit' : entry.unit}; minus when it is past.`
-        : `Your own cell${entry.own.formula === undefined ? '' : `: ${entry.own.formula}`}`}
+      {entry.kind === 'table'
+        ? `${entry.table.help} Columns: ${entry.table.columns.map((column) => column.label.toLowerCase()).join(', ')}, in mm.`
+        : entry.kind === 'room'
+          ? `Distance left to the limit, in ${entry.unit === '–' ? 'no unit' : entry.unit}; minus when it is past.`
+          : `Your own cell${entry.own.formula === undefined ? '' : `: ${entry.own.formula}`}`}
     </p>
   );
 }

@@ -17,6 +17,7 @@ const KINDS: readonly (readonly [Entry['kind'], string, string])[] = [
     'Functions of the workbook',
     'The sums behind the results. Arguments are set apart by semicolons.',
   ],
+  ['table', 'Tables of the survey', 'They stand, by themselves, where a function takes a table.'],
   ['room', 'Room of each limit', 'The distance left to a limit has a name of its own.'],
   ['standard', 'Functions of the formula standard', 'Shared with every workbook after the same standard.'],
 ];

@@ -1,4 +1,4 @@
-import { type Fault, isFault, NOT_A_NUMBER, type Scalar, WRONG_TYPE } from './scalar.ts';
+import { type Fault, isFault, isTable, NOT_A_NUMBER, type Scalar, WRONG_TYPE } from './scalar.ts';
 
 const NUMERIC = /^[+-]?(?:\.\d+|\d+(?:\.\d*)?)(?:[eE][+-]?\d+)?$/;
 
@@ -19,6 +19,7 @@ export function toNumber(value: Scalar): number | Fault {
   if (typeof value === 'number' || isFault(value)) return value;
   if (value === null) return 0;
   if (typeof value === 'boolean') return Number(value);
+  if (isTable(value)) return NOT_A_NUMBER;
   return numberOfText(value) ?? NOT_A_NUMBER;
 }
 
@@ -27,6 +28,7 @@ export function toBoolean(value: Scalar): boolean | Fault {
   if (typeof value === 'boolean' || isFault(value)) return value;
   if (value === null) return false;
   if (typeof value === 'number') return value !== 0;
+  if (isTable(value)) return WRONG_TYPE;
   const upper = value.toUpperCase();
   if (upper === 'TRUE') return true;
   return upper === 'FALSE' || upper === '' ? false : WRONG_TYPE;
@@ -36,5 +38,6 @@ export function toBoolean(value: Scalar): boolean | Fault {
 export function toText(value: Scalar): string | Fault {
   if (typeof value === 'string' || isFault(value)) return value;
   if (value === null) return '';
+  if (isTable(value)) return WRONG_TYPE;
   return typeof value === 'number' ? value.toString() : value ? 'TRUE' : 'FALSE';
 }

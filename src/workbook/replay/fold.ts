@@ -1,6 +1,7 @@
+import { functionNamed, tableFunctions } from '../../calc/catalogue.ts';
 import { toBoolean } from './coerce.ts';
 import { applied } from './rules.ts';
-import { isFault, type Scalar } from './scalar.ts';
+import { isFault, isTable, NO_ROWS, type Scalar } from './scalar.ts';
 import type { Step, Steps } from './steps.ts';
 
 /** Steps with everything fixed worked out: each slot has a value, is varied, or is written by a step. */
@@ -19,6 +20,15 @@ function chosen(op: string, args: readonly number[], first: Scalar): { slot: num
   if (isFault(taken)) return { value: taken };
   if (taken) return { slot: then };
   return otherwise === undefined ? { value: false } : { slot: otherwise };
+}
+
+const isTableFunction = (op: string): boolean => tableFunctions.some((it) => it.id === op);
+
+/** An empty table in place of an argument that is empty when left out is left out, so that the loops take the call. */
+function without(op: string, args: readonly number[], last: Scalar | undefined): readonly number[] {
+  if (last === undefined || !isTable(last) || last.rows.length > 0) return args;
+  const argument = functionNamed(op)?.arguments[args.length - 1];
+  return argument !== undefined && 'default' in argument ? args.slice(0, -1) : args;
 }
 
 const keyOf = (value: Scalar): string => `${typeof value} ${JSON.stringify(value)}`;
@@ -44,7 +54,8 @@ export function fold({ given, steps }: Steps, varied: ReadonlySet<number>): Fold
   };
 
   const take = ({ op, args: raw, out }: Step): void => {
-    const args = raw.map(resolve);
+    const all = raw.map(resolve);
+    const args = without(op, all, values.get(all.at(-1) ?? -1));
     const known = args.map((slot) => values.get(slot));
     if (op === 'same') {
       standsFor.set(out, args[0] as number);
@@ -55,6 +66,10 @@ export function fold({ given, steps }: Steps, varied: ReadonlySet<number>): Fold
       return;
     }
     const first = known[0];
+    if (first === false && isTableFunction(op)) {
+      fix(out, NO_ROWS);
+      return;
+    }
     if (first !== undefined && (op === 'IF' || op === 'IFERROR')) {
       const taken = chosen(op, args, first);
       if ('slot' in taken) standsFor.set(out, taken.slot);

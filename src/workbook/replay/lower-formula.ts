@@ -1,4 +1,5 @@
-import { functionNamed } from '../../calc/catalogue.ts';
+import { functionNamed, tableFunctions } from '../../calc/catalogue.ts';
+import { tableNamed } from '../../plan/tables.ts';
 import { formulaWords } from '../formula-words.ts';
 import { NO_ANSWER } from '../no-answer.ts';
 import type { Address, BinaryType, Node, ParsedCells } from './parsed.ts';
@@ -87,7 +88,7 @@ function lowerCall(name: string, args: readonly Node[], inner: (part: Node) => P
     throw new CannotBeLowered(`${name} looks at a cell by its place rather than by its name`);
   }
   const parts = args.map(inner);
-  const it = functionNamed(name);
+  const it = functionNamed(name) ?? tableFunctions.find((other) => other.id === name);
   const fault = it === undefined ? undefined : miscounted(it, parts.length);
   if (fault !== undefined) return { value: fault };
   if (parts.length < rule.least || parts.length > rule.most) return { value: WRONG_COUNT };
@@ -95,6 +96,8 @@ function lowerCall(name: string, args: readonly Node[], inner: (part: Node) => P
 }
 
 function lowerName(name: string, context: FormulaContext, named: number): Part {
+  if (tableNamed(name.toLowerCase()) !== undefined)
+    return { value: { rows: context.cells.table(name.toLowerCase()) } };
   const meaning = context.cells.meaningOf(name);
   if (meaning === undefined) return { value: unknownName(name) };
   if (named > DEEPEST_NAME) throw new CannotBeLowered(`the name ${name} stands for itself`);

@@ -1,3 +1,4 @@
+import type { Table } from '../../calc/record.ts';
 import type { Engine } from '../engine.ts';
 import { type Fault, type Scalar, settled } from './scalar.ts';
 
@@ -100,6 +101,11 @@ export class ParsedCells {
   meaningOf(name: string): Address | undefined {
     const { engine, sheet } = this.#inside;
     return (engine as unknown as Names)._namedExpressions.nearestNamedExpression(name, sheet)?.address;
+  }
+
+  /** The complete rows of a survey table: no study varies them. */
+  table(name: string): Table {
+    return this.#inside.table(name);
   }
 
   at(address: Address): Parsed {

@@ -16,7 +16,7 @@ import { fillUp } from './kernels/kernel.ts';
 import { type Lane, read } from './lanes.ts';
 import { type Linked, link } from './link.ts';
 import type { Input, Program } from './program.ts';
-import { isFault, type Scalar } from './scalar.ts';
+import { isFault, isTable, type Scalar } from './scalar.ts';
 
 /** An input's value at every point: numbers, yes/no as such or as 1 and 0, words. */
 export type Column = ArrayLike<number> | ArrayLike<boolean> | ArrayLike<string>;
@@ -84,6 +84,7 @@ function putIn(input: Input, lane: Lane, column: Column, from: number, count: nu
 /** A value as the engine hands it out. */
 function answerOf(value: Scalar): Answer {
   if (value === null) return { value: null, why: EMPTY_SENTENCE };
+  if (isTable(value)) return { value: null, why: errorSentence('VALUE', '') };
   if (isFault(value)) return { value: null, why: errorSentence(value.fault, value.message) };
   return { value: typeof value === 'number' ? exported(value) : value };
 }

@@ -9,6 +9,6 @@ export interface Rule {
   readonly least: number;
   readonly most: number;
   /** What it comes to when it is no error; `of its arguments` for those that hand one on. */
-  readonly kind: 'number' | 'boolean' | 'text' | 'fault' | 'of its arguments';
+  readonly kind: 'number' | 'boolean' | 'text' | 'mixed' | 'fault' | 'of its arguments';
   readonly run: (args: readonly Scalar[]) => Scalar;
 }

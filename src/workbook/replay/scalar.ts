@@ -1,3 +1,10 @@
+import type { Table } from '../../calc/record.ts';
+
+/** A table that a function takes. */
+export interface TableValue {
+  readonly rows: Table;
+}
+
 /** An error of the formula engine: its kind, and its message, empty where it has none. */
 export interface Fault {
   readonly fault: string;
@@ -5,9 +12,15 @@ export interface Fault {
 }
 
 /** What a cell, or a part of a formula, can come to. null is the engine's empty value. */
-export type Scalar = number | boolean | string | null | Fault;
+export type Scalar = number | boolean | string | null | Fault | TableValue;
 
-export const isFault = (value: Scalar): value is Fault => typeof value === 'object' && value !== null;
+export const isFault = (value: Scalar): value is Fault =>
+  typeof value === 'object' && value !== null && 'fault' in value;
+
+export const isTable = (value: Scalar): value is TableValue =>
+  typeof value === 'object' && value !== null && 'rows' in value;
+
+export const NO_ROWS: TableValue = { rows: [] };
 
 const fault = (kind: string, message = ''): Fault => ({ fault: kind, message });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { catalogue } from '../../../src/calc/catalogue.ts';
+import { catalogue, tableFunctions } from '../../../src/calc/catalogue.ts';
 import { type Content, Engine } from '../../../src/workbook/engine.ts';
 import { readFormula } from '../../../src/workbook/formula.ts';
 import { formulaWords } from '../../../src/workbook/formula-words.ts';
@@ -37,11 +37,23 @@ const CELLS: Readonly<Record<string, Content>> = {
   sum_off: { formula: '=0.1+0.2-0.3' },
 };
 
+/** A survey table, with a row that lacks a figure. */
+const TABLE = 'transom_readings';
+const ROWS = [
+  [0, 500],
+  [200, 470],
+  [300, null],
+  [450, 425],
+  [700, 400],
+];
+
 const NAMES = Object.keys(CELLS);
 const LITERALS = ['2', '"abc"', '""', 'TRUE', '1e-13', 'PI()', '3%', '-4'];
 const POOL = [...NAMES, ...LITERALS];
 
-const STANDARD = [...formulaWords].filter((word) => catalogue.every((record) => record.id !== word));
+const STANDARD = [...formulaWords].filter((word) =>
+  [...catalogue, ...tableFunctions].every((record) => record.id !== word),
+);
 const SIGNS = ['+', '-', '*', '/', '^', '&', '=', '<>', '<', '>', '<=', '>='];
 
 function* standardFormulas(): Generator<string> {
@@ -69,12 +81,19 @@ function* standardFormulas(): Generator<string> {
 }
 
 function* libraryFormulas(): Generator<string> {
-  for (const { id, example } of catalogue) {
-    const given = example.given.filter((value) => typeof value !== 'object').map(String);
+  for (const { id, example, arguments: parameters } of catalogue) {
+    const given = example.given.map((value) => (typeof value === 'object' ? TABLE : String(value)));
+    const last = parameters.at(given.length);
+    if (last?.type === 'table') {
+      for (const follow of ['TRUE', 'FALSE', 'yes', 'word', 'divided']) {
+        yield `=${id}(${[...given, `FACE_PROFILE(${follow};${TABLE};1;500;angle;2)`].join(';')})`;
+      }
+    }
     yield `=${id}(${given.join(';')})`;
     yield `=${id}()`;
-    yield `=${id}(${[...given, ...given].join(';')})`;
+    if (!given.includes(TABLE)) yield `=${id}(${[...given, ...given].join(';')})`;
     for (let i = 0; i < given.length; i++) {
+      if (given[i] === TABLE) continue;
       for (const other of [...NAMES, '""', '"abc"', '-3', '']) {
         yield `=${id}(${given.with(i, other).join(';')})`;
       }
@@ -104,7 +123,7 @@ function differencesOf(formulas: readonly string[]): string[] {
     texts.set(name, text);
     contents.set(name, { formula: read.text });
   }
-  const engine = new Engine(contents, (name) => name);
+  const engine = new Engine(contents, (name) => name, new Map([[TABLE, ROWS]]));
   const varied = NAMES.filter((name) => typeof CELLS[name] !== 'object');
   const columns = varied.map((name) => [CELLS[name], CELLS[name]] as unknown as Column);
   const asked = { results: [...texts.keys()], limits: [] };

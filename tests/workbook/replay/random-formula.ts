@@ -1,8 +1,10 @@
 import fc from 'fast-check';
-import { catalogue } from '../../../src/calc/catalogue.ts';
+import { catalogue, tableFunctions } from '../../../src/calc/catalogue.ts';
 import { formulaWords } from '../../../src/workbook/formula-words.ts';
 
-const STANDARD = [...formulaWords].filter((word) => catalogue.every(({ id }) => id !== word));
+const STANDARD = [...formulaWords].filter((word) =>
+  [...catalogue, ...tableFunctions].every(({ id }) => id !== word),
+);
 
 const SIGNS = ['+', '-', '*', '/', '^', '&', '=', '<>', '<', '>', '<=', '>='];
 

@@ -1,6 +1,6 @@
 import type { Engine } from '../../../src/workbook/engine.ts';
 import { ParsedCells } from '../../../src/workbook/replay/parsed.ts';
-import type { Scalar } from '../../../src/workbook/replay/scalar.ts';
+import { isFault, type Scalar } from '../../../src/workbook/replay/scalar.ts';
 
 /** What the engine holds for a name, before it rounds what it hands out. */
 export function unroundedIn(engine: Engine, name: string): Scalar {
@@ -17,5 +17,5 @@ export function unroundedIn(engine: Engine, name: string): Scalar {
 /** Whether two values are the same to the last bit, errors by kind and message. */
 export function isSame(a: Scalar, b: Scalar): boolean {
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return Object.is(a, b);
-  return a.fault === b.fault && a.message === b.message;
+  return isFault(a) && isFault(b) && a.fault === b.fault && a.message === b.message;
 }

@@ -12,6 +12,9 @@ export interface PlateOrder {
   readonly thickness: number;
   /** Bolts through each. */
   readonly bolts: number;
+  /** Whether a plate reaches over both columns, and over all rows. */
+  readonly wide: boolean;
+  readonly tall: boolean;
 }
 
 /**
@@ -39,5 +42,7 @@ export function plateOrder(ask: Ask, place: Place): PlateOrder | string {
     height: tall ? Math.ceil(step * (flange.rows - 1)) + side : side,
     thickness,
     bolts: (wide ? 2 : 1) * (tall ? flange.rows : 1),
+    wide,
+    tall,
   };
 }

@@ -18,4 +18,5 @@ export const STUDIES: readonly [StudyDoor, ...StudyDoor[]] = [
   door('sweep', 'Sweep', async () => ({
     default: (await import('../views/charts/sweep-study.tsx')).SweepStudy,
   })),
+  door('map', 'Map', async () => ({ default: (await import('../views/map/map-panel.tsx')).MapPanel })),
 ];

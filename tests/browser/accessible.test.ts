@@ -44,6 +44,7 @@ const PLACES = [
   'own-cells',
   'scenarios',
   'studies/sweep',
+  'studies/map',
   'plan',
   'own-boat',
   'reference',

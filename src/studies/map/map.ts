@@ -52,6 +52,8 @@ interface Columns {
   readonly depths: Float32Array[];
   readonly fails: boolean[];
   readonly least: Float32Array;
+  /** The least room over all limits but the one that has the least. */
+  readonly second: Float32Array;
   readonly refused: Uint8Array;
 }
 
@@ -60,14 +62,18 @@ function put(points: Points, into: Columns, from: number): void {
     (into.results[n] as Float64Array).set(column.subarray(0, points.count), from);
   });
   into.refused.set(points.refused.subarray(0, points.count), from);
-  for (let i = 0; i < points.count; i++) into.least[from + i] = Number.POSITIVE_INFINITY;
+  into.least.fill(Number.POSITIVE_INFINITY, from, from + points.count);
+  into.second.fill(Number.POSITIVE_INFINITY, from, from + points.count);
   points.limits.forEach(({ state, ratio }, n) => {
     const depth = into.depths[n] as Float32Array;
     for (let i = 0; i < points.count; i++) {
       const [s, r] = [state[i] as number, ratio[i] as number];
       depth[from + i] = depthOf(s, r);
       const least = leastOf(s, r);
-      if (least < (into.least[from + i] as number)) into.least[from + i] = least;
+      if (least < (into.least[from + i] as number)) {
+        into.second[from + i] = into.least[from + i] as number;
+        into.least[from + i] = least;
+      } else if (least < (into.second[from + i] as number)) into.second[from + i] = least;
       if (failsAt(s) && points.refused[i] === 0) into.fails[n] = true;
     }
   });
@@ -86,6 +92,7 @@ function* fill(
     depths: evaluator.limits.map(() => new Float32Array(count)),
     fails: evaluator.limits.map(() => false),
     least: new Float32Array(count),
+    second: new Float32Array(count),
     refused: new Uint8Array(count),
   };
   const columns = [new Float64Array(atOnce), new Float64Array(atOnce)] as const;
@@ -117,8 +124,8 @@ export function* map(evaluators: Evaluators, ask: MapAsk): Study<Mapped> {
   ]);
   const { road } = evaluator;
   const columns = yield* fill(evaluator, xs, ys, AT_ONCE[road.by]);
-  const { least, refused } = columns;
-  const widest = yield* widestSpot(evaluator, { x, y, xs, ys, least });
+  const { least, second, refused } = columns;
+  const widest = yield* widestSpot(evaluator, { x, y, xs, ys, least, second });
   const limits = evaluator.limits.flatMap((name, n): MapLimit[] =>
     columns.fails[n] === true ? [{ name, depth: columns.depths[n] as Float32Array }] : [],
   );

@@ -19,6 +19,8 @@ interface Grid {
   readonly xs: Float64Array;
   readonly ys: Float64Array;
   readonly least: Float32Array;
+  /** The least room over all limits but that one. */
+  readonly second: Float32Array;
 }
 
 /** Peaks of the grid that are looked into. */
@@ -28,30 +30,49 @@ const SIDE = 7;
 const SHRINK = 0.6;
 const ROUNDS = 24;
 
-interface Peak {
-  readonly i: number;
-  readonly j: number;
+/** Rooms closer than this are the same: the next limit's room then decides, so that a level ridge has a middle. */
+const SAME = 1e-9;
+/** The same where a grid holds them in less space. */
+const SAME_IN_GRID = 1e-6;
+
+interface Rooms {
   readonly room: number;
+  readonly second: number;
 }
 
+const compare = (a: Rooms, b: Rooms, same: number): number =>
+  a.room !== b.room && !(Math.abs(a.room - b.room) <= same)
+    ? a.room - b.room
+    : a.second === b.second
+      ? 0
+      : a.second - b.second;
+
+interface Peak extends Rooms {
+  readonly i: number;
+  readonly j: number;
+}
+
+const NOWHERE: Rooms = { room: Number.NEGATIVE_INFINITY, second: Number.NEGATIVE_INFINITY };
+
 /** Grid points with no neighbour that has more room, those with the most first. */
-function peaksOf({ xs, ys, least }: Grid): Peak[] {
-  const at = (i: number, j: number): number => {
-    const isThere = i >= 0 && j >= 0 && i < xs.length && j < ys.length;
-    const value = isThere ? (least[j * xs.length + i] as number) : Number.NaN;
-    return Number.isNaN(value) ? Number.NEGATIVE_INFINITY : value;
+function peaksOf({ xs, ys, least, second }: Grid): Peak[] {
+  const at = (i: number, j: number): Rooms => {
+    const n = j * xs.length + i;
+    const isThere = i >= 0 && j >= 0 && i < xs.length && j < ys.length && !Number.isNaN(least[n]);
+    return isThere ? { room: least[n] as number, second: second[n] as number } : NOWHERE;
   };
   const peaks: Peak[] = [];
   for (let j = 0; j < ys.length; j++) {
     for (let i = 0; i < xs.length; i++) {
-      const room = at(i, j);
-      const around = Math.max(
-        ...[-1, 0, 1].flatMap((k) => [-1, 0, 1].map((l) => (k === 0 && l === 0 ? room : at(i + k, j + l)))),
+      const here = at(i, j);
+      if (here.room === Number.NEGATIVE_INFINITY) continue;
+      const isTopped = [-1, 0, 1].some((k) =>
+        [-1, 0, 1].some((l) => compare(at(i + k, j + l), here, SAME_IN_GRID) > 0),
       );
-      if (room > Number.NEGATIVE_INFINITY && room >= around) peaks.push({ i, j, room });
+      if (!isTopped) peaks.push({ i, j, ...here });
     }
   }
-  return peaks.sort((a, b) => b.room - a.room).slice(0, PEAKS);
+  return peaks.sort((a, b) => compare(b, a, SAME_IN_GRID)).slice(0, PEAKS);
 }
 
 /** Places round a middle, half a side to each, inside the range; a whole number stays where it is. */
@@ -72,30 +93,41 @@ function settled(value: number, { grain, whole, low, high }: MapAxis): number[] 
     .filter((it) => it >= low && it <= high);
 }
 
+interface Found extends Widest {
+  readonly second: number;
+}
+
 /** The best of every pair of places: the first of those with the most room. */
-function bestOf(evaluator: PointEvaluator, xs: readonly number[], ys: readonly number[]): Widest | undefined {
+function bestOf(evaluator: PointEvaluator, xs: readonly number[], ys: readonly number[]): Found | undefined {
   const count = xs.length * ys.length;
   const columns = [
     Float64Array.from({ length: count }, (_, n) => xs[n % xs.length] as number),
     Float64Array.from({ length: count }, (_, n) => ys[Math.floor(n / xs.length)] as number),
   ] as const;
   const points = evaluator.evaluateMany(columns, count);
-  let best: Widest | undefined;
+  let best: Found | undefined;
   for (let n = 0; n < count; n++) {
     if (points.refused[n] === 1) continue;
-    let [room, at] = [Number.POSITIVE_INFINITY, -1];
+    let [room, second, at] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, -1];
     points.limits.forEach(({ state, ratio }, k) => {
       const least = leastOf(state[n] as number, ratio[n] as number);
-      if (least < room) [room, at] = [least, k];
+      if (least < room) [room, second, at] = [least, room, k];
+      else if (least < second) second = least;
     });
-    if (best !== undefined && room <= best.room) continue;
-    best = { x: columns[0][n] as number, y: columns[1][n] as number, room, limit: evaluator.limits[at] };
+    if (best !== undefined && compare({ room, second }, best, SAME) <= 0) continue;
+    best = {
+      x: columns[0][n] as number,
+      y: columns[1][n] as number,
+      room,
+      second,
+      limit: evaluator.limits[at],
+    };
   }
   return best;
 }
 
-const better = (a: Widest | undefined, b: Widest | undefined): Widest | undefined =>
-  b !== undefined && (a === undefined || b.room > a.room) ? b : a;
+const better = (a: Found | undefined, b: Found | undefined): Found | undefined =>
+  b !== undefined && (a === undefined || compare(b, a, SAME) > 0) ? b : a;
 
 /**
  * The spot with the most room, found between the grid's points too: round each of its highest peaks ever smaller
@@ -109,7 +141,7 @@ export function* widestSpot(
   const of = xs.length * ys.length;
   const gap = (values: Float64Array): number =>
     ((values.at(-1) as number) - (values[0] as number)) / values.length;
-  let widest: Widest | undefined;
+  let widest: Found | undefined;
   for (const { i, j } of peaksOf(grid)) {
     let best = bestOf(evaluator, [xs[i] as number], [ys[j] as number]);
     let [halfX, halfY] = [gap(xs) * 1.5, gap(ys) * 1.5];
@@ -123,5 +155,5 @@ export function* widestSpot(
     if (best !== undefined)
       widest = better(widest, bestOf(evaluator, settled(best.x, x), settled(best.y, y)));
   }
-  return widest;
+  return widest && { x: widest.x, y: widest.y, room: widest.room, limit: widest.limit };
 }

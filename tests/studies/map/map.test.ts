@@ -53,6 +53,16 @@ describe('a map', () => {
     expect(widest?.room).toBeCloseTo(1.5, 9);
   });
 
+  it('takes the middle of a level ridge: the spot where the next limit has most room', () => {
+    const flat: PlainLimit = { name: 'flat', of: (at) => 0.9 + Math.abs(at('x')), high: 1 };
+    const upper: PlainLimit = { name: 'upper', of: (at) => at('y'), high: 1.5 };
+    const lower: PlainLimit = { name: 'lower', of: (at) => at('y'), low: -0.5 };
+    // The next limits have 1 − y/1.5 and 1 + 2y of room: most where both are 1, at y = 0.
+    const { widest } = finish(map(plainEvaluators([flat, upper, lower]), plainAsk({ fineness: 14 })));
+    expect(widest).toMatchObject({ x: 0, limit: 'flat' });
+    expect(widest?.y).toBeCloseTo(0, 2);
+  });
+
   it('says which limit is furthest past, and where', () => {
     const left: PlainLimit = { name: 'left', of: (at) => at('x'), low: -1 };
     const low: PlainLimit = { name: 'low', of: (at) => at('y'), low: -1 };

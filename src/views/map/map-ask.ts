@@ -1,0 +1,74 @@
+import { inputNamed, inputs } from '../../plan/book.ts';
+import { type Plan, readingOf, type StudySettings, type Value } from '../../plan/plan.ts';
+import type { InputCell } from '../../plan/template.ts';
+import type { MapAxis } from '../../studies/map/axis.ts';
+
+/** What the map is asked, before its ranges are looked up. */
+export interface MapChoice {
+  readonly x: InputCell;
+  readonly y: InputCell;
+  /** The result whose contours are drawn. */
+  readonly result: string;
+}
+
+/** Grain of a length, mm; any other measure is set to its step. */
+const LENGTH_GRAIN = 1;
+
+const isMappable = (cell: InputCell): boolean =>
+  (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined;
+
+export const mapInputs: readonly InputCell[] = inputs.filter(isMappable);
+
+const cellOf = (name: unknown, otherwise: string): InputCell => {
+  const known = typeof name === 'string' ? inputNamed(name) : undefined;
+  return known !== undefined && isMappable(known) ? known : (inputNamed(otherwise) as InputCell);
+};
+
+/** The settings that the plan keeps, with what is looked at when there are none. */
+export function choiceOf(settings: StudySettings['settings'], worst: string): MapChoice {
+  const x = cellOf(settings.across, 'shim_count');
+  const y = cellOf(settings.up, 'upper_bracket_height');
+  const result = typeof settings.lines === 'string' ? settings.lines : worst;
+  // A file may name one input for both sides.
+  return {
+    x,
+    y: x === y ? cellOf(x.name === 'shim_count' ? undefined : 'shim_count', 'upper_bracket_height') : y,
+    result,
+  };
+}
+
+/** One side of the map: the input's usual range, and where it stands. */
+export function axisOf(cell: InputCell, present: Value): MapAxis {
+  const [low, high] = cell.usual ?? [0, 1];
+  return {
+    input: cell.name,
+    low,
+    high,
+    present: typeof present === 'number' ? present : null,
+    whole: cell.type === 'whole',
+    only: cell.only,
+    grain: cell.unit === 'mm' ? Math.min(LENGTH_GRAIN, cell.step ?? LENGTH_GRAIN) : (cell.step ?? 1),
+  };
+}
+
+/** A place on the map, in base units. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A scenario's place on the map. */
+export interface NamedPlace extends Spot {
+  readonly name: string;
+}
+
+/** Where the other scenarios stand on the two inputs; one that follows a formula there has no place of its own. */
+export function scenarioPlaces(plan: Plan, { x, y }: MapChoice): readonly NamedPlace[] {
+  return plan.scenarios.flatMap(({ name }): NamedPlace[] => {
+    const [a, b] = [readingOf(plan, x.name, name), readingOf(plan, y.name, name)];
+    if (name === plan.active || a?.formula !== undefined || b?.formula !== undefined) return [];
+    return typeof a?.value === 'number' && typeof b?.value === 'number'
+      ? [{ name, x: a.value, y: b.value }]
+      : [];
+  });
+}

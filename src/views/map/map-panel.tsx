@@ -1,0 +1,133 @@
+import { useMemo, useState } from 'react';
+import { results as resultCells } from '../../plan/book.ts';
+import { standingOf, worstFirst } from '../../session/standing.ts';
+import type { StudyQuestion } from '../../session/study-desk.ts';
+import { studyWords } from '../../session/study-words.ts';
+import { type MapAsk, type Mapped, map } from '../../studies/map/map.ts';
+import { mapSentence } from '../../studies/map/map-words.ts';
+import { evaluatorsOver } from '../../studies/points-over.ts';
+import { Action } from '../parts/action.tsx';
+import { Chooser } from '../parts/chooser.tsx';
+import { labelOf, unitOf } from '../parts/show.ts';
+import { useStudy } from '../parts/use-study.ts';
+import { useStudySettings } from '../parts/use-study-settings.ts';
+import { useJudgement, usePlan, useSession } from '../use-session.ts';
+import { axisOf, choiceOf, mapInputs, scenarioPlaces } from './map-ask.ts';
+import { MapPicture } from './map-picture.tsx';
+import { MapTable } from './map-table.tsx';
+import { useAttempt } from './use-attempt.ts';
+import './map.css';
+
+/** Values along each side of the first, quick picture and of the last. */
+const [COARSE, FINE] = [21, 101];
+
+const question = (ask: MapAsk): StudyQuestion<Mapped> => ({
+  // Where the inputs stand now belongs to the plan, not to the question.
+  key: `map ${ask.x.input} ${ask.y.input} ${ask.results.join(' ')} ${ask.fineness}`,
+  urgent: true,
+  make: (evaluatorOf) => map(evaluatorsOver(evaluatorOf, 'The map asks the formula engine itself.'), ask),
+});
+
+/** What a map's contours are of. */
+const resultOptions = resultCells.filter((cell) => cell.flag !== true);
+
+/** Where two choices together keep every limit, and what fails where they do not. */
+export function MapPanel() {
+  const session = useSession();
+  const plan = usePlan();
+  const judgement = useJudgement();
+  const [settings, set] = useStudySettings('map', 'What the map shows');
+  const [worst] = useState(
+    () => worstFirst(standingOf(judgement.limits)).find((it) => it.graded)?.result ?? 'rudder_gap',
+  );
+  const choice = useMemo(() => choiceOf(settings, worst), [settings, worst]);
+  const { units, ownCells, limits: ownLimits } = plan;
+  const words = useMemo(
+    () => studyWords({ units, ownCells, limits: ownLimits }),
+    [units, ownCells, ownLimits],
+  );
+  const askOf = (fineness: number): MapAsk => ({
+    scenario: plan.active,
+    x: axisOf(choice.x, session.value(choice.x.name)),
+    y: axisOf(choice.y, session.value(choice.y.name)),
+    results: [choice.result],
+    fineness,
+  });
+  const coarse = useStudy(question(askOf(COARSE)));
+  const fine = useStudy(question(askOf(FINE)));
+  const mapped = fine.stale && !coarse.stale ? coarse.value : (fine.value ?? coarse.value);
+  const stale = fine.stale && coarse.stale;
+  const why = coarse.why ?? fine.why;
+  const progress = fine.progress ?? coarse.progress;
+  const scenarios = useMemo(() => scenarioPlaces(plan, choice), [plan, choice]);
+  const tries = useAttempt(choice);
+  const widest = mapped?.widest;
+
+  return (
+    <section className="map" data-view="map" aria-label="Map" aria-busy={stale}>
+      <div className="map-ask type-small">
+        <Chooser
+          says="Across"
+          value={choice.x.name}
+          options={mapInputs.filter((it) => it !== choice.y)}
+          onPick={(name) => set({ across: name })}
+        >
+          {labelOf(choice.x.name, plan)}
+        </Chooser>
+        <span>across,</span>
+        <Chooser
+          says="Upwards"
+          value={choice.y.name}
+          options={mapInputs.filter((it) => it !== choice.x)}
+          onPick={(name) => set({ up: name })}
+        >
+          {labelOf(choice.y.name, plan)}
+        </Chooser>
+        <span>upwards, contours of</span>
+        <Chooser
+          says="Contours of"
+          value={choice.result}
+          options={[...resultOptions, ...ownCells]}
+          onPick={(name) => set({ lines: name })}
+        >
+          {labelOf(choice.result, plan)}
+        </Chooser>
+      </div>
+      {why !== undefined && <p className="type-small">The map could not be made: {why}</p>}
+      {why === undefined && mapped === undefined && (
+        <div className="map-empty type-small">
+          <p>{progress === undefined ? 'Working it out.' : `${progress.done} of ${progress.of}.`}</p>
+        </div>
+      )}
+      {why === undefined && mapped !== undefined && (
+        <>
+          <MapPicture
+            mapped={mapped}
+            choice={choice}
+            unit={unitOf(choice.result, plan)}
+            units={units}
+            words={words}
+            scenarios={scenarios}
+            tries={tries}
+          />
+          <p className="map-says">{mapSentence(mapped, words)}</p>
+          <p className="map-more type-small">
+            {widest !== undefined && (
+              <Action disabled={stale} onPress={() => tries.attempt(widest)}>
+                {widest.room < 0 ? 'Try the nearest spot' : 'Try the widest spot'}
+              </Action>
+            )}
+            {fine.stale && (
+              <span className="map-late base-soft">
+                {progress === undefined
+                  ? 'Being worked out again.'
+                  : `Being worked out finer: ${progress.done} of ${progress.of}.`}
+              </span>
+            )}
+          </p>
+          <MapTable mapped={mapped} plan={plan} words={words} result={choice.result} />
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,5 +1,6 @@
 import type { Session } from '../session/session.ts';
 import type { Kept } from './kept.ts';
+import { startStudyWorker } from './study-line.ts';
 
 /**
  * Brings the page to life after its first paint: the plan kept here, or the first demo boat, and the formula engine.
@@ -10,4 +11,5 @@ export async function boot(session: Session, kept: Kept): Promise<void> {
   await kept.start(session);
   const { Workbook } = await engine;
   session.attach(new Workbook(session.plan));
+  startStudyWorker(session);
 }

@@ -1,14 +1,15 @@
 import type { Plan } from '../plan/plan.ts';
-import type { Evaluator } from '../studies/evaluator.ts';
 import type { Progress, Study } from '../studies/study.ts';
 import type { Workbook } from '../workbook/workbook.ts';
+import { ReplayEvaluators } from './studies/evaluators.ts';
+import type { StudyBench } from './studies/registry.ts';
 import { evaluatorOver } from './study-evaluator.ts';
 
 /** Longest a study may hold the page at a time, ms. */
 const SLICE = 8;
 
-/** Makes a study; it asks for an evaluator of each scenario it looks at. */
-export type Make<T> = (evaluatorOf: (scenario: string | null) => Evaluator) => Study<T>;
+/** Makes a study; it asks the bench for an evaluator of each scenario it looks at. */
+export type Make<T> = (bench: StudyBench) => Study<T>;
 
 export interface StudyQuestion<T> {
   /** The same key asks the same question; a plan's answer to it is kept. */
@@ -132,14 +133,14 @@ class Job<T> {
 
 /**
  * Where a session's studies are worked out: a workbook of their own, one study at a time, a slice at a time, so that
- * the page stays quick. A study that nobody listens to any more is dropped. What comes in and goes out is plain data
- * but for `make`; a worker can stand behind the same face.
+ * the page, or whoever else must be heard, stays quick. A study that nobody listens to any more is dropped.
  */
 export class StudyDesk {
   readonly #openWorkbook: () => Workbook;
   readonly #pace: Pace;
   readonly #asked = new WeakMap<Plan, Map<string, unknown>>();
   #workbook: Workbook | undefined;
+  #evaluators: ReplayEvaluators | undefined;
   #queue: Job<unknown>[] = [];
   #isRunning = false;
 
@@ -157,16 +158,30 @@ export class StudyDesk {
     if (known !== undefined) return known;
     const job = new Job<T>(
       urgent,
-      () => make((scenario) => evaluatorOver(this.#book(), plan, scenario)),
+      () => make(this.#benchFor(plan)),
       (it) => this.#enqueue(it as Job<unknown>),
     );
     ofPlan.set(key, job);
     return job;
   }
 
+  /** Opens the workbook before anything is asked. */
+  warm(): void {
+    this.#book();
+  }
+
   #book(): Workbook {
     this.#workbook ??= this.#openWorkbook();
     return this.#workbook;
+  }
+
+  #benchFor(plan: Plan): StudyBench {
+    const workbook = this.#book();
+    this.#evaluators ??= new ReplayEvaluators(workbook);
+    return {
+      evaluatorOf: (scenario) => evaluatorOver(workbook, plan, scenario),
+      points: this.#evaluators.of(plan),
+    };
   }
 
   #enqueue(job: Job<unknown>): void {

@@ -151,7 +151,7 @@ describe('StudyDesk', () => {
       const asked = it.ask<number | null>(threeShims, {
         key: `gap ${scenario}`,
         // biome-ignore lint/correctness/useYield: one look is all it takes
-        *make(evaluatorOf) {
+        *make({ evaluatorOf }) {
           return evaluatorOf(scenario).evaluate(new Map()).value('rudder_gap');
         },
       });

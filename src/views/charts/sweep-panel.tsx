@@ -1,12 +1,10 @@
 import { useMemo, useState } from 'react';
 import { inputNamed, inputs, limitCells, results as resultCells } from '../../plan/book.ts';
-import type { OwnLimit, Plan } from '../../plan/plan.ts';
+import type { OwnLimit } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
-import type { StudyQuestion } from '../../session/study-desk.ts';
+import type { SweepCall } from '../../session/studies/registry.ts';
 import { studyWords } from '../../session/study-words.ts';
-import type { Evaluator } from '../../studies/evaluator.ts';
-import { type SweepAsk, type SweepPoint, type Swept, sweep, trace } from '../../studies/sweep.ts';
 import { whatHolds } from '../../studies/sweep-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
 import type { Labelled } from '../parts/filter-labels.ts';
@@ -40,39 +38,19 @@ const sweepable = (cell: InputCell): boolean =>
 const inputOptions: readonly Labelled[] = inputs.filter(sweepable);
 const resultOptions: readonly Labelled[] = resultCells.filter((cell) => cell.flag !== true);
 
-function askFor(cell: InputCell, drawn: readonly string[], evaluator: Evaluator): SweepAsk {
+function askFor(cell: InputCell, drawn: readonly string[], scenario: string | null): SweepCall {
   const [low, high] = cell.usual ?? [0, 1];
   return {
+    scenario,
     input: cell.name,
     results: drawn,
     low,
     high,
-    present: evaluator.evaluate(new Map()).value(cell.name),
     whole: cell.type === 'whole',
     only: cell.only,
     points: POINTS,
   };
 }
-
-const sweepQuestion = (cell: InputCell, drawn: readonly string[], plan: Plan): StudyQuestion<Swept> => ({
-  key: `sweep ${cell.name}: ${drawn.join(' ')}`,
-  urgent: true,
-  make(evaluatorOf) {
-    const evaluator = evaluatorOf(plan.active);
-    return sweep(evaluator, askFor(cell, drawn, evaluator));
-  },
-});
-
-const linesQuestion = (
-  cell: InputCell,
-  drawn: readonly string[],
-  plan: Plan,
-  scenarios: readonly (string | null)[],
-): StudyQuestion<readonly (readonly SweepPoint[])[]> => ({
-  key: `lines ${cell.name}: ${drawn.join(' ')}: ${JSON.stringify(scenarios)}`,
-  urgent: true,
-  make: (evaluatorOf) => trace(scenarios.map(evaluatorOf), askFor(cell, drawn, evaluatorOf(plan.active))),
-});
 
 /** Which limits judge which result. */
 function limitsByResult(own: readonly OwnLimit[]): ReadonlyMap<string, ReadonlySet<string>> {
@@ -110,8 +88,14 @@ export function SweepPanel({ height }: Props) {
   const canCompare = plan.scenarios.length > 0;
   const compares = canCompare && isCompared;
 
-  const { value, stale, why, progress } = useStudy(cell && sweepQuestion(cell, drawn, plan));
-  const lines = useStudy(cell && compares ? linesQuestion(cell, drawn, plan, scenarios) : undefined);
+  const { value, stale, why, progress } = useStudy(
+    cell && { study: 'sweep', ask: askFor(cell, drawn, plan.active), urgent: true },
+  );
+  const lines = useStudy(
+    cell && compares
+      ? { study: 'lines', ask: { ...askFor(cell, drawn, plan.active), scenarios }, urgent: true }
+      : undefined,
+  );
   const names = scenarios.map((it) => it ?? BASE).join('\n');
   const others = useMemo(
     () =>

@@ -1,6 +1,7 @@
 import { useCallback, useState, useSyncExternalStore } from 'react';
-import type { Session } from '../../session/session.ts';
-import { type Report, StudyDesk, type StudyQuestion } from '../../session/study-desk.ts';
+import { deskOf } from '../../session/studies/desk.ts';
+import { type AnswerOf, keyOf, type StudyCall, type StudyName } from '../../session/studies/registry.ts';
+import type { Report } from '../../session/study-desk.ts';
 import type { Progress } from '../../studies/study.ts';
 import { usePlan, useReady, useSession } from '../use-session.ts';
 
@@ -13,20 +14,6 @@ export interface StudyState<T> {
   readonly why: string | undefined;
 }
 
-const desks = new WeakMap<Session, StudyDesk>();
-
-/** The one desk for all studies of a session, with a workbook apart from the live one. */
-function deskOf(session: Session): StudyDesk {
-  const known = desks.get(session);
-  if (known !== undefined) return known;
-  const made = new StudyDesk(() => {
-    if (session.workbook === undefined) throw new Error('The formula engine is still loading.');
-    return session.workbook.another();
-  });
-  desks.set(session, made);
-  return made;
-}
-
 const NOT_ASKED: Report<never> = { state: 'waiting' };
 const listenToNothing = () => () => {};
 
@@ -35,23 +22,25 @@ interface Kept<T> {
   readonly value: T;
 }
 
-/** A study of the open plan, made again whenever the plan or the question's key changes; undefined asks nothing. */
-export function useStudy<T>(question: StudyQuestion<T> | undefined): StudyState<T> {
+/** A study of the open plan, made again whenever the plan or the question changes; undefined asks nothing. */
+export function useStudy<N extends StudyName>(call: StudyCall<N> | undefined): StudyState<AnswerOf<N>> {
+  type Answer = AnswerOf<N>;
   const session = useSession();
   const plan = usePlan();
   const ready = useReady();
-  const asked = question === undefined || !ready ? undefined : deskOf(session).ask(plan, question);
-  const read = useCallback((): Report<T> => asked?.report() ?? NOT_ASKED, [asked]);
+  const asked = call === undefined || !ready ? undefined : deskOf(session).ask(plan, call);
+  const key = call === undefined ? undefined : keyOf(call as StudyCall);
+  const read = useCallback((): Report<Answer> => asked?.report() ?? NOT_ASKED, [asked]);
   const report = useSyncExternalStore(asked?.subscribe ?? listenToNothing, read);
-  const [kept, keep] = useState<Kept<T>>();
+  const [kept, keep] = useState<Kept<Answer>>();
   if (
-    question !== undefined &&
+    key !== undefined &&
     report.state === 'answered' &&
-    (kept?.key !== question.key || kept.value !== report.value)
+    (kept?.key !== key || kept.value !== report.value)
   ) {
-    keep({ key: question.key, value: report.value });
+    keep({ key, value: report.value });
   }
-  const last = kept?.key === question?.key ? kept?.value : undefined;
+  const last = kept?.key === key ? kept?.value : undefined;
   return {
     value: report.state === 'answered' ? report.value : last,
     stale: report.state !== 'answered',

@@ -1,27 +1,24 @@
+import { useMemo } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import { remedyAsk } from '../../session/remedy-ask.ts';
 import type { Session } from '../../session/session.ts';
-import type { StudyQuestion } from '../../session/study-desk.ts';
+import type { RemediesCall } from '../../session/studies/registry.ts';
 import { studyWords } from '../../session/study-words.ts';
-import { type Remedies, remedies } from '../../studies/remedies.ts';
+import type { Remedies } from '../../studies/remedies.ts';
 import { leadSentence } from '../../studies/remedy-words.ts';
 import { stepOf } from '../parts/step.ts';
 import { type StudyState, useStudy } from '../parts/use-study.ts';
 import { useLimit, usePlan, useSession } from '../use-session.ts';
 
-const question = (limit: string, plan: Plan, session: Session): StudyQuestion<Remedies> => ({
-  key: `remedies ${limit}`,
-  make: (evaluatorOf) =>
-    remedies(
-      evaluatorOf(plan.active),
-      remedyAsk({
-        limit,
-        plan,
-        uses: session.workbook?.uses() ?? new Map(),
-        value: (name) => session.value(name),
-        stepOf: (cell) => stepOf(cell, plan.units),
-      }),
-    ),
+const askFor = (limit: string, plan: Plan, session: Session): RemediesCall => ({
+  scenario: plan.active,
+  ...remedyAsk({
+    limit,
+    plan,
+    uses: session.workbook?.uses() ?? new Map(),
+    value: (name) => session.value(name),
+    stepOf: (cell) => stepOf(cell, plan.units),
+  }),
 });
 
 /**
@@ -33,7 +30,11 @@ export function useRemedies(limit: string): StudyState<Remedies> {
   const plan = usePlan();
   const state = useLimit(limit)?.verdict.state;
   const needs = state === 'past' || state === 'near';
-  return useStudy(needs ? question(limit, plan, session) : undefined);
+  const ask = useMemo(
+    () => (needs ? askFor(limit, plan, session) : undefined),
+    [needs, limit, plan, session],
+  );
+  return useStudy(ask && { study: 'remedies', ask, key: limit });
 }
 
 /** The lead's sentence about what would mend a limit; undefined while it is worked out, or when nothing need be. */

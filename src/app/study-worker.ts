@@ -1,0 +1,25 @@
+import type { FromWorker, ToWorker } from '../session/studies/messages.ts';
+import { work } from '../session/studies/work.ts';
+
+// Between two slices the worker hears what the page has to say, above all that a study is no longer wanted.
+const channel = new MessageChannel();
+const waiting: (() => void)[] = [];
+channel.port1.onmessage = () => waiting.shift()?.();
+const soon = (run: () => void): void => {
+  waiting.push(run);
+  channel.port2.postMessage(undefined);
+};
+
+work(
+  {
+    send: (message: FromWorker) => {
+      self.postMessage(message);
+    },
+    hear: (listener) => {
+      self.addEventListener('message', (event: MessageEvent<ToWorker>) => {
+        listener(event.data);
+      });
+    },
+  },
+  { now: () => performance.now(), soon, afterPaint: soon },
+);

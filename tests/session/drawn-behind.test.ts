@@ -4,6 +4,7 @@ import { openPlan } from '../../src/plan/file/open-plan.ts';
 import { drawnBehind } from '../../src/session/drawn-behind.ts';
 import { evaluatorOver } from '../../src/session/study-evaluator.ts';
 import { finish } from '../../src/studies/study.ts';
+import { values } from '../../src/studies/values.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
 
 const opened = openPlan(readFileSync('demo-data/start.plan.json', 'utf8'));
@@ -14,7 +15,8 @@ describe('the scenario drawn behind', () => {
   it('keeps its own values whatever the workbook shows afterwards', () => {
     const workbook = new Workbook(plan, null);
     const over = (scenario: string | null) => evaluatorOver(workbook, plan, scenario);
-    const raised = finish(drawnBehind(plan, 'Upper bracket raised', workbook.names).make(over));
+    const scenario = 'Upper bracket raised';
+    const raised = drawnBehind(plan, scenario, finish(values(over(scenario), workbook.names)));
     over(null).evaluate(new Map());
     // With the bracket at 900 the tube has 10 mm left under the drive unit, at 800 it has 110.
     expect(raised('upper_bracket_height')).toBe(900);

@@ -7,6 +7,7 @@ import { type RemedyAsk, remedies } from '../../studies/remedies.ts';
 import type { Study } from '../../studies/study.ts';
 import { type SweepAsk, sweep, trace } from '../../studies/sweep.ts';
 import { type TurningAsk, turning } from '../../studies/turning.ts';
+import { values } from '../../studies/values.ts';
 
 /** What a study is worked out with: one point at a time, or many at once. */
 export interface StudyBench {
@@ -32,6 +33,11 @@ export interface RemediesCall extends RemedyAsk {
   readonly scenario: string | null;
 }
 
+export interface ValuesCall {
+  readonly scenario: string | null;
+  readonly names: readonly string[];
+}
+
 const withPresent = ({ evaluatorOf }: StudyBench, { scenario, ...ask }: SweepCall): SweepAsk => ({
   ...ask,
   present: evaluatorOf(scenario).evaluate(new Map()).value(ask.input),
@@ -44,6 +50,7 @@ export const STUDIES = {
     trace(scenarios.map(bench.evaluatorOf), withPresent(bench, ask)),
   ),
   remedies: run((bench, { scenario, ...ask }: RemediesCall) => remedies(bench.evaluatorOf(scenario), ask)),
+  values: run((bench, { scenario, names }: ValuesCall) => values(bench.evaluatorOf(scenario), names)),
   map: run((bench, ask: MapAsk) => map(bench.points, ask)),
   drivers: run((bench, ask: DriversAsk) => drivers(bench.points, ask)),
   turning: run((bench, ask: TurningAsk) => turning(bench.points, ask)),

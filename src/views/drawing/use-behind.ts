@@ -11,10 +11,21 @@ export function useBehind(scenario: string | null | undefined): Values | undefin
   const session = useSession();
   const plan = usePlan();
   const exists = scenario === null || (scenario !== undefined && scenarioNamed(plan, scenario) !== undefined);
+  const wanted = exists && scenario !== plan.active;
   const { value } = useStudy(
-    exists && scenario !== plan.active
-      ? drawnBehind(plan, scenario, session.workbook?.names ?? [])
+    wanted
+      ? {
+          study: 'values',
+          ask: { scenario, names: session.workbook?.names ?? [] },
+          key: `behind ${scenario ?? ''}`,
+        }
       : undefined,
   );
-  return useMemo(() => (value === undefined ? undefined : valuesOf(value)), [value]);
+  return useMemo(
+    () =>
+      value === undefined || scenario === undefined
+        ? undefined
+        : valuesOf(drawnBehind(plan, scenario, value)),
+    [value, plan, scenario],
+  );
 }

@@ -1,11 +1,10 @@
 import { useMemo, useState } from 'react';
 import { results as resultCells } from '../../plan/book.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
-import type { StudyQuestion } from '../../session/study-desk.ts';
+import type { StudyCall } from '../../session/studies/registry.ts';
 import { studyWords } from '../../session/study-words.ts';
-import { type MapAsk, type Mapped, map } from '../../studies/map/map.ts';
+import type { MapAsk } from '../../studies/map/map.ts';
 import { mapSentence } from '../../studies/map/map-words.ts';
-import { evaluatorsOver } from '../../studies/points-over.ts';
 import { Action } from '../parts/action.tsx';
 import { Chooser } from '../parts/chooser.tsx';
 import { labelOf, unitOf } from '../parts/show.ts';
@@ -21,11 +20,12 @@ import './map.css';
 /** Values along each side of the first, quick picture and of the last. */
 const [COARSE, FINE] = [21, 101];
 
-const question = (ask: MapAsk): StudyQuestion<Mapped> => ({
+const call = (ask: MapAsk): StudyCall<'map'> => ({
+  study: 'map',
+  ask,
   // Where the inputs stand now belongs to the plan, not to the question.
-  key: `map ${ask.x.input} ${ask.y.input} ${ask.results.join(' ')} ${ask.fineness}`,
+  key: `${ask.x.input} ${ask.y.input} ${ask.results.join(' ')} ${ask.fineness}`,
   urgent: true,
-  make: (evaluatorOf) => map(evaluatorsOver(evaluatorOf, 'The map asks the formula engine itself.'), ask),
 });
 
 /** What a map's contours are of. */
@@ -53,8 +53,8 @@ export function MapPanel() {
     results: [choice.result],
     fineness,
   });
-  const coarse = useStudy(question(askOf(COARSE)));
-  const fine = useStudy(question(askOf(FINE)));
+  const coarse = useStudy(call(askOf(COARSE)));
+  const fine = useStudy(call(askOf(FINE)));
   const mapped = fine.stale && !coarse.stale ? coarse.value : (fine.value ?? coarse.value);
   const stale = fine.stale && coarse.stale;
   const why = coarse.why ?? fine.why;

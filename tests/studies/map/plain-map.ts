@@ -1,6 +1,6 @@
 import type { MapAsk } from '../../../src/studies/map/map.ts';
-import { evaluatorsOver } from '../../../src/studies/points-over.ts';
 import { type PlainLimit, plainEvaluator } from '../plain-evaluator.ts';
+import { evaluatorsOver } from '../points-over.ts';
 
 /** Evaluators of limits on plain functions of two inputs. */
 export const plainEvaluators = (limits: readonly PlainLimit[], inputs: Record<string, number> = {}) =>

@@ -1,6 +1,13 @@
-import { STATES } from '../calc/limits/states.ts';
-import type { Evaluator } from './evaluator.ts';
-import type { Column, Evaluators, LimitColumns, PointEvaluator, Points, PointsAsk } from './points.ts';
+import { STATES } from '../../src/calc/limits/states.ts';
+import type { Evaluator } from '../../src/studies/evaluator.ts';
+import type {
+  Column,
+  Evaluators,
+  LimitColumns,
+  PointEvaluator,
+  Points,
+  PointsAsk,
+} from '../../src/studies/points.ts';
 
 const columnsFor = (count: number): LimitColumns => ({
   state: new Uint8Array(count),

@@ -57,10 +57,11 @@ export class Kept {
       return;
     }
     session.load(opening.plan);
+    if (opening.journal !== undefined) session.recall(opening.journal);
     this.#hold(opening.keeper, session);
     // An edit that came too late for the store is put in as if it were made now.
     if (tail?.id === id && tail.when > opening.when && opening.keeper.state.value.state === 'kept') {
-      session.load(tail.plan);
+      session.edit('The last edit', () => ({ ok: true, plan: tail.plan }));
     }
   }
 
@@ -83,7 +84,7 @@ export class Kept {
     session.subscribe(() => {
       if (session.plan === known) return;
       known = session.plan;
-      keeper.keep(known);
+      keeper.keep(known, session.journal);
     });
     void this.#guard(keeper, session);
   }

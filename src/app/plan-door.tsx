@@ -25,7 +25,7 @@ export function PlanDoor({ kept }: Props) {
   return (
     <PlanPanel
       keep={keep}
-      onTakeOver={() => void kept.keeper?.takeOver(session.plan)}
+      onTakeOver={() => void kept.keeper?.takeOver(session.plan, session.journal)}
       onSave={savePlan}
       onSaveText={downloadText}
     />
@@ -41,7 +41,9 @@ export function LostDoor({ kept }: Props) {
     <LostPlate
       why={keep.why}
       onSave={() => savePlan(session.plan)}
-      {...(keep.elsewhere === true ? { onTakeOver: () => void kept.keeper?.takeOver(session.plan) } : {})}
+      {...(keep.elsewhere === true
+        ? { onTakeOver: () => void kept.keeper?.takeOver(session.plan, session.journal) }
+        : {})}
     />
   );
 }

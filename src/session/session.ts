@@ -113,6 +113,16 @@ export class Session {
     return this.#workbook;
   }
 
+  get journal(): Journal {
+    return this.#journal;
+  }
+
+  /** Takes up the journal that was kept with the plan just loaded. */
+  recall(journal: Journal): void {
+    this.#journal = journal;
+    this.#tell();
+  }
+
   /** What undo would take back, in words; undefined when there is nothing. */
   get undoes(): string | undefined {
     return this.#journal.done.at(-1)?.label;
@@ -195,9 +205,17 @@ export class Session {
     target: (step: NonNullable<ReturnType<typeof undoStep>>['step']) => Plan,
   ): void {
     if (moved === undefined) return;
+    let plan: Plan;
+    try {
+      plan = target(moved.step);
+    } catch {
+      // A step kept by another version that cannot be read any more: the way back ends here.
+      this.recall(emptyJournal);
+      return;
+    }
     this.#journal = moved.journal;
     if (moved.step.opens === true) this.#opened += 1;
-    this.#show(target(moved.step));
+    this.#show(plan);
   }
 
   #put(name: string, entered: Entered, gesture?: string): Done {

@@ -49,6 +49,10 @@ describe('the job, in the form', () => {
     await answered(page);
     expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
     expect(await stateOf(page, 'drive_headroom')).toBe('past');
+
+    // Undo survives the reload.
+    await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
+    expect(await stateOf(page, 'drive_headroom')).toBe('inside');
   });
 
   it('takes edits back and forth', async () => {

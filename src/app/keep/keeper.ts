@@ -2,7 +2,9 @@ import { CURRENT_VERSION } from '../../plan/file/migrations.ts';
 import { openPlan } from '../../plan/file/open-plan.ts';
 import { writePlan } from '../../plan/file/write-plan.ts';
 import type { Plan } from '../../plan/plan.ts';
+import type { Journal } from '../../session/journal.ts';
 import { failureSentence } from './failure.ts';
+import { writeJournal } from './journal-text.ts';
 import { type News, type NewsLine, newsLine } from './news.ts';
 import { type Observable, Subject } from './observable.ts';
 import { type Base, readBase, recordOf, type Saved, save } from './save.ts';
@@ -62,6 +64,12 @@ const WHY: Readonly<Record<(Saved & { ok: false })['why'], KeepState>> = {
   },
 };
 
+/** A plan to be stored, and what can be undone from it. */
+interface Pending {
+  readonly plan: Plan;
+  readonly journal: Journal | undefined;
+}
+
 /** What a keeper starts from. */
 export interface Start {
   readonly id: string;
@@ -89,7 +97,7 @@ export class Keeper {
   readonly #stopHiding: () => void;
   #base: Base;
   #lock: WriterLock | undefined;
-  #pending: Plan | undefined;
+  #pending: Pending | undefined;
   #saving: Promise<void> | undefined;
   #stopWaiting: () => void = () => undefined;
 
@@ -105,21 +113,21 @@ export class Keeper {
     this.#news = newsLine(world, (news) => this.#hear(news));
     this.#stopHiding = world.onHide(() => void this.flush());
     this.#hold(start.lock);
-    if (typeof from !== 'number') this.#take(from);
+    if (typeof from !== 'number') this.#take({ plan: from, journal: undefined });
   }
 
   get state(): Observable<KeepState> {
     return this.#state;
   }
 
-  /** Takes an edited plan and stores it once the edits pause. */
-  keep(plan: Plan): void {
+  /** Takes an edited plan and stores it once the edits pause, with what can be undone from it. */
+  keep(plan: Plan, journal?: Journal): void {
     this.#edited();
-    this.#take(plan);
+    this.#take({ plan, journal });
   }
 
-  #take(plan: Plan): void {
-    this.#pending = plan;
+  #take(pending: Pending): void {
+    this.#pending = pending;
     this.#stopWaiting();
     if (this.#lock === undefined) {
       if (this.#state.value.state !== 'not kept') this.#state.set(CLOSED);
@@ -147,7 +155,7 @@ export class Keeper {
   }
 
   /** Takes the right to write from whichever window has it. What is shown here is then stored over the rest. */
-  async takeOver(plan: Plan): Promise<void> {
+  async takeOver(plan: Plan, journal?: Journal): Promise<void> {
     const lock = this.#lock ?? (await writerLock(this.#world, this.id, true));
     if (lock === undefined) return;
     try {
@@ -159,7 +167,7 @@ export class Keeper {
       return;
     }
     if (lock !== this.#lock) this.#hold(lock);
-    this.#take(plan);
+    this.#take({ plan, journal });
     await this.flush();
   }
 
@@ -201,9 +209,9 @@ export class Keeper {
 
   async #saveAll(): Promise<void> {
     while (this.#pending !== undefined && this.#lock !== undefined) {
-      const plan = this.#pending;
+      const pending = this.#pending;
       this.#state.set(KEEPING);
-      const state = await this.#save(plan);
+      const state = await this.#save(pending);
       // The right to write was lost meanwhile, and the state already says so.
       if (this.#lock === undefined) return;
       if (state.state !== 'kept') {
@@ -211,13 +219,13 @@ export class Keeper {
         else this.#state.set(state);
         return;
       }
-      if (this.#pending !== plan) continue;
+      if (this.#pending !== pending) continue;
       this.#pending = undefined;
       this.#state.set(state);
     }
   }
 
-  async #save(plan: Plan): Promise<KeepState> {
+  async #save({ plan, journal }: Pending): Promise<KeepState> {
     const text = writePlan(plan);
     const opened = openPlan(text);
     if (!opened.ok)
@@ -226,7 +234,8 @@ export class Keeper {
     const when = this.#world.clock.now();
     const record = recordOf(this.id, plan.title, text, CURRENT_VERSION, base.serial + 1, when);
     try {
-      const saved = await this.#store.use((database) => save(database, record, base));
+      const beside = journal === undefined ? undefined : writeJournal(journal);
+      const saved = await this.#store.use((database) => save(database, record, base, beside));
       if (!saved.ok) {
         if (saved.why === 'changed') this.#base = saved.base;
         return WHY[saved.why];

@@ -47,9 +47,10 @@ const isSame = (a: Stored | undefined, b: Stored): boolean =>
  * the plan is no longer as `base` says: another window has saved it since, or a newer workbook has. Doing it twice comes
  * to the same.
  */
-export async function save(database: Database, record: Stored, base: Base): Promise<Saved> {
+export async function save(database: Database, record: Stored, base: Base, journal?: string): Promise<Saved> {
   const slot: Slot = base.sound === 0 ? 1 : 0;
-  const refused = await write(database, { ...record, slot }, base);
+  const beside = journal === undefined ? {} : { journal: { text: journal, check: checksum(journal) } };
+  const refused = await write(database, { ...record, slot, ...beside }, base);
   if (refused !== undefined) return refused;
   const back = await database.get('slots', [record.plan, slot]);
   return isSame(back, record)
@@ -70,7 +71,7 @@ async function write(database: Database, record: StoredSlot, base: Base): Promis
     if (!done) {
       if (there.serial !== base.serial) return { ok: false, why: 'overtaken', base: there };
       await slots.put(record);
-      const { slot: _slot, ...snapshot } = record;
+      const { slot: _slot, journal: _journal, ...snapshot } = record;
       const snapshots = transaction.objectStore('snapshots');
       await snapshots.put(snapshot);
       const keys = await snapshots.getAllKeys(rangeOf(record.plan));

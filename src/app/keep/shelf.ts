@@ -1,6 +1,9 @@
 import { type Opened, openPlan, type Reason } from '../../plan/file/open-plan.ts';
 import type { Plan } from '../../plan/plan.ts';
+import type { Journal } from '../../session/journal.ts';
+import { checksum } from './checksum.ts';
 import { failureSentence } from './failure.ts';
+import { readJournal } from './journal-text.ts';
 import { Keeper } from './keeper.ts';
 import { type Observable, Subject } from './observable.ts';
 import { baseOf, NOTHING, rangeOf } from './save.ts';
@@ -34,6 +37,8 @@ export type Read =
       readonly plan: Plan;
       readonly notes: readonly string[];
       readonly when: number;
+      /** What could be undone when it was stored, as far as that is still sound. */
+      readonly journal: Journal | undefined;
     }
   | {
       readonly ok: false;
@@ -61,6 +66,12 @@ const textsOf = ({ slots, snapshots }: Records): readonly string[] => [
 const FORGETS =
   'This browser stores nothing for this page, as in a private window: a plan lasts only as long as the window. Save it as a file.';
 
+/** The journal beside a save; a damaged one costs the undo and nothing else. */
+function journalOf({ journal, text }: Stored & Partial<StoredSlot>, plan: Plan): Journal | undefined {
+  if (journal === undefined || journal.check !== checksum(journal.text)) return undefined;
+  return readJournal(journal.text, text, plan);
+}
+
 /** The newest save that is as it was written, with a note when a newer one is not. */
 function readRecords(records: Records): Read {
   const all = [...records.slots, ...records.snapshots].sort(byAge);
@@ -82,7 +93,7 @@ function readRecords(records: Records): Read {
           'The newest save of this plan was damaged in the store; this is the one before it.',
           ...opened.notes,
         ];
-  return { ok: true, plan: opened.plan, notes, when: sound.when };
+  return { ok: true, plan: opened.plan, notes, when: sound.when, journal: journalOf(sound, opened.plan) };
 }
 
 /** The plans kept in this browser. */

@@ -19,6 +19,8 @@ export type Slot = 0 | 1;
 /** The two newest saves of a plan lie in two slots in turn, so that a write that goes wrong leaves the one before. */
 export interface StoredSlot extends Stored {
   readonly slot: Slot;
+  /** What can be undone from here, with a checksum of its own: it may be damaged and the plan not. */
+  readonly journal?: { readonly text: string; readonly check: number };
 }
 
 /** Whether a record is what was once written. Records are read from outside, so nothing about them is certain. */

@@ -19,4 +19,13 @@ export const STUDIES: readonly [StudyDoor, ...StudyDoor[]] = [
     default: (await import('../views/charts/sweep-study.tsx')).SweepStudy,
   })),
   door('map', 'Map', async () => ({ default: (await import('../views/map/map-panel.tsx')).MapPanel })),
+  door('drivers', 'Drivers', async () => ({
+    default: (await import('../views/drivers/drivers-panel.tsx')).DriversPanel,
+  })),
+  door('turning', 'Turning values', async () => ({
+    default: (await import('../views/turning/turning-panel.tsx')).TurningPanel,
+  })),
+  door('odds', 'Odds', async () => ({
+    default: (await import('../views/odds/odds-panel.tsx')).OddsPanel,
+  })),
 ];

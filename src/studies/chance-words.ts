@@ -44,3 +44,11 @@ export const holdsFrom = ({ value, low, high }: Estimate): Estimate => ({
   low: 1 - high,
   high: 1 - low,
 });
+
+/** A part of a whole with its interval: `65 % (63 to 66)`. */
+export function intervalPercent({ value, low, high }: Estimate): string {
+  const decimals = high < 0.0995 ? 1 : 0;
+  const figure = (part: number): string => (100 * Math.min(1, Math.max(0, part))).toFixed(decimals);
+  const [from, to] = [figure(low), figure(high)];
+  return from === to ? `${figure(value)} %` : `${figure(value)} % (${from} to ${to})`;
+}

@@ -1,0 +1,35 @@
+import type { Varied } from '../../studies/drivers/varied.ts';
+import type { Driver, LimitDrivers } from '../../studies/drivers.ts';
+
+/** Inputs drawn at most; the rest are counted. */
+export const MOST_ROWS = 10;
+
+/** One input's line: where the room goes when it is off by all it may be, to either side. */
+export interface DriverRow {
+  readonly input: string;
+  readonly offBy: number;
+  readonly slope: Driver['slope'];
+  /** Change of room with the input that much less and that much more. */
+  readonly less: number;
+  readonly more: number;
+}
+
+export function driverRows({ drivers }: LimitDrivers, inputs: readonly Varied[]): readonly DriverRow[] {
+  const offBy = new Map(inputs.map((it) => [it.name, it.offBy]));
+  return drivers.flatMap(({ input, slope, perOffBy }): DriverRow[] => {
+    const off = offBy.get(input) ?? 0;
+    if (perOffBy === 0) return [];
+    return [{ input, slope, offBy: off, less: -(slope.left ?? 0) * off, more: (slope.right ?? 0) * off }];
+  });
+}
+
+/** Ends of the rooms drawn: all bars, the present room, and the bound where it is not far off. */
+export function roomEnds(room: number, rows: readonly DriverRow[]): readonly [number, number] {
+  const reach = Math.max(...rows.flatMap((it) => [Math.abs(it.less), Math.abs(it.more)]), 1e-12);
+  const [low, high] = [room - 1.15 * reach, room + 1.15 * reach];
+  // A bound further off than the longest bar is out of sight: the bars would shrink to nothing.
+  return [
+    low > 0 && low < 1.5 * reach ? -0.15 * reach : low,
+    high < 0 && high > -1.5 * reach ? 0.15 * reach : high,
+  ];
+}

@@ -1,0 +1,68 @@
+import { useMemo } from 'react';
+import { CERTAINTY, oddsAsk } from '../../session/studies/asks.ts';
+import { studyWords } from '../../session/study-words.ts';
+import { togetherSentence } from '../../studies/odds/words.ts';
+import { odds } from '../../studies/odds.ts';
+import { limitTitle } from '../../workbook/limit-words.ts';
+import { StudyWait } from '../parts/study-wait.tsx';
+import { usePlanStudy } from '../parts/use-plan-study.ts';
+import { useStudySettings } from '../parts/use-study-settings.ts';
+import { useJudgement, usePlan } from '../use-session.ts';
+import { OddsTable } from './odds-table.tsx';
+import { ShareSetting } from './share-setting.tsx';
+import './odds.css';
+
+/** How sure it is that the limits hold, given how far every reading may be off. */
+export function OddsPanel() {
+  const plan = usePlan();
+  const { limits } = useJudgement();
+  const [settings, set] = useStudySettings('odds', 'How far readings share their error');
+  const ask = useMemo(() => oddsAsk(plan, plan.active, settings), [plan, settings]);
+  const state = usePlanStudy(`odds ${ask.share}`, (evaluators) => odds(evaluators, ask));
+  const words = useMemo(() => studyWords(plan), [plan]);
+  const titles = new Map(limits.map((it) => [it.name, limitTitle(it)]));
+  const title = (limit: string): string => titles.get(limit) ?? limit;
+  const found = state.value;
+  const sure =
+    found?.limits.filter(
+      (it) => !it.worst.fails && it.sampled.hits === 0 && it.rare === undefined && it.room !== null,
+    ) ?? [];
+  const tools = useMemo(() => {
+    const counts = new Map<string, number>();
+    for (const { with: tool } of ask.errors) {
+      if (tool !== undefined) counts.set(tool, (counts.get(tool) ?? 0) + 1);
+    }
+    return [...counts].filter(([, count]) => count > 1).sort(([, a], [, b]) => b - a);
+  }, [ask]);
+  return (
+    <section
+      className="odds"
+      data-view="odds"
+      aria-label="Odds"
+      aria-busy={state.stale}
+      data-stale={state.stale ? '' : undefined}
+    >
+      <h2 className="type-section">If every reading is off by as much as it may be</h2>
+      {found !== undefined && (
+        <>
+          <p className="type-lead">{togetherSentence(found, CERTAINTY, words)}</p>
+          <OddsTable odds={found} words={words} title={title} />
+          {sure.length > 0 && (
+            <p className="type-small">
+              Hold even in the worst case found, and failed in none of{' '}
+              {found.together.sampled.count.toLocaleString('en-GB')} draws:{' '}
+              {sure.map((it) => title(it.limit)).join(', ')}.
+            </p>
+          )}
+        </>
+      )}
+      <StudyWait says="The odds" state={state} />
+      <ShareSetting share={ask.share} tools={tools} onPick={(share) => set({ share })} />
+      <p className="type-small base-soft">
+        {ask.errors.length} inputs may be off. Each is taken to lie evenly within its ± unless its reading
+        says that one standard deviation was meant. A wrong manual, a wrong reading or a wrong boat is not
+        reckoned with.
+      </p>
+    </section>
+  );
+}

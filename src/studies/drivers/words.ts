@@ -1,6 +1,6 @@
 import type { LimitDrivers } from '../drivers.ts';
 import type { Factor } from '../uncertain/error-model.ts';
-import { capital, listed, type Words } from '../words.ts';
+import { listed, type Words } from '../words.ts';
 
 /** What stands beside the plan's own words: which inputs are chosen, not measured, and how far each may be off. */
 export interface DriverWords extends Words {
@@ -19,7 +19,7 @@ const times = (count: number): string =>
 
 /** A factor as it stands in a sentence. */
 export const factorWords = ({ shared, name }: Factor, words: Words): string =>
-  shared ? `what all readings with the ${name} share` : words.cell(name).short;
+  shared ? `what all readings with the ${name} share` : `the ${words.cell(name).short}`;
 
 /** What moves a limit most, for all that it may be off. */
 export function moverSentence({ limit, drivers }: LimitDrivers, words: DriverWords): string {
@@ -28,10 +28,10 @@ export function moverSentence({ limit, drivers }: LimitDrivers, words: DriverWor
   if (first === undefined) return `No input that may be off moves the limit on ${short}.`;
   const cell = words.cell(first.input);
   const says =
-    `${capital(cell.short)} moves ${short} most: ${cell.figure(words.offBy(first.input))} off ` +
+    `The ${cell.short} moves the ${short} most: ${cell.figure(words.offBy(first.input))} off ` +
     `changes it by ${figure(Math.abs(first.perOffBy))}`;
   if (second === undefined) return `${says}.`;
-  return `${says}; next is ${words.cell(second.input).short} with ${figure(Math.abs(second.perOffBy))}.`;
+  return `${says}; next is the ${words.cell(second.input).short} with ${figure(Math.abs(second.perOffBy))}.`;
 }
 
 /** Which input by itself would break the limit soonest, or mend it. */
@@ -46,19 +46,19 @@ export function soonestSentence({ limit, holds, soonest }: LimitDrivers, words: 
   const way = `${cell.figure(Math.abs(soonest.by))} ${soonest.by < 0 ? 'less' : 'more'}`;
   const much = `${times(soonest.times)} what it may be off`;
   return holds
-    ? `${capital(cell.short)} by itself would break it soonest: at ${way}, ${much}.`
-    : `${capital(cell.short)} by itself would mend it soonest: ${way}, ${much}.`;
+    ? `The ${cell.short} by itself would break it soonest: at ${way}, ${much}.`
+    : `The ${cell.short} by itself would mend it soonest: ${way}, ${much}.`;
 }
 
 /** Where the spread of a limit comes from. */
 export function shareSentence({ limit, shares = [] }: LimitDrivers, words: Words): string {
   const { short } = words.limit(limit);
-  if (shares.length === 0) return `Nothing that may be off moves ${short}.`;
+  if (shares.length === 0) return `Nothing that may be off moves the ${short}.`;
   const named = shares.slice(0, MOST_NAMED).filter((it) => it.total.value > 0.01);
   const parts = named.map(
     ({ factor, total }) => `${percent(total.value)} from ${factorWords(factor, words)}`,
   );
-  return `Of how far ${short} may be off, ${listed(parts)}.`;
+  return `Of how far the ${short} may be off, ${listed(parts)}.`;
 }
 
 /** Which measurement is worth taking again, and what it would bring. */
@@ -67,13 +67,13 @@ export function againSentence({ limit, again = [] }: LimitDrivers, words: Driver
   const [best] = again;
   if (best === undefined) return undefined;
   const { factor, now, then } = best;
-  const narrows = `it would narrow ${short} by ${figure(now - then)}, from ±${figure(now)} to ±${figure(then)}`;
+  const narrows = `it would narrow the ${short} by ${figure(now - then)}, from ±${figure(now)} to ±${figure(then)}`;
   if (now - then < WORTH * now) {
-    return `No one reading is worth taking again for ${short}: it lies within ±${figure(now)}, and the best would narrow it by ${figure(now - then)}.`;
+    return `No one reading is worth taking again for the ${short}: it lies within ±${figure(now)}, and the best would narrow it by ${figure(now - then)}.`;
   }
   if (factor.shared) return `Check the ${factor.name} against a better one: known to half, ${narrows}.`;
   const cell = words.cell(factor.name);
   return words.isChoice(factor.name)
-    ? `Hold ${cell.short} to half of ${cell.figure(words.offBy(factor.name))}: ${narrows}.`
-    : `Measure ${cell.short} again: known to half, ${narrows}.`;
+    ? `Hold the ${cell.short} to half of ${cell.figure(words.offBy(factor.name))}: ${narrows}.`
+    : `Measure the ${cell.short} again: known to half, ${narrows}.`;
 }

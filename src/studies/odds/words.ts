@@ -17,7 +17,7 @@ export function togetherSentence({ together, limits }: Odds, certainty: number, 
     .sort((a, b) => failsOf(b).value - failsOf(a).value);
   const blame = worst.slice(0, MOST_NAMED).map((it) => words.limit(it.limit).short);
   const by = [...new Set(blame)];
-  const because = by.length === 0 ? '' : ` What fails first is ${listed(by)}.`;
+  const because = by.length === 0 ? '' : ` What fails most often is the ${listed(by)}.`;
   if (fails.value <= 0) {
     return `Every limit holds wherever the readings lie within what they may be off: no failing case in ${together.sampled.count.toLocaleString('en-GB')}, so ${intervalWords(fails)} (${sure}).`;
   }
@@ -27,7 +27,8 @@ export function togetherSentence({ together, limits }: Odds, certainty: number, 
 
 /** Whether two ways of working out a chance say different things to an owner. */
 function differ(a: number, b: number, slack: number): boolean {
-  return Math.abs(a - b) > Math.max(0.01, slack) || (Math.min(a, b) < 1e-3 && Math.max(a, b) > 3e-3);
+  const [low, high] = [Math.min(a, b), Math.max(a, b)];
+  return high - low > Math.max(0.01, slack) || (high > 1e-4 && high > 2 * low && high - low > slack);
 }
 
 /** Why first order, sample and worst case do not say the same about one limit; undefined where they do. */

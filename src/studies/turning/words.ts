@@ -22,7 +22,7 @@ export function turnSentence(limit: LimitTurns, { ask }: Turnings, words: Words)
       ask.whole ? `from ${told(x, at)} it ${BECOMES[to]}` : `past ${x.figure(at)} it ${BECOMES[to]}`,
     );
     const sure = limit.complete ? '' : ' Others may lie between the values looked at.';
-    return `${capital(short)} ${BECOMES[limit.first]} at first; ${listed(parts)}.${sure}`;
+    return `The limit on ${short} ${BECOMES[limit.first]} at first; ${listed(parts)}.${sure}`;
   }
   if (limit.first === 'does not apply') return `None: ${range} the limit on ${short} does not apply.`;
   if (limit.first === 'no answer') return `None: ${range} ${short} has no answer.`;
@@ -47,5 +47,14 @@ export function turningSentence(turnings: Turnings, words: Words): string {
   const looked = `${evaluations.toLocaleString('en-GB')} values looked at`;
   if (turning.length === 0) return `No limit turns ${range}; ${looked}.`;
   const many = turning.length === 1 ? 'one limit turns' : `${numberWord(turning.length)} limits turn`;
-  return `${capital(range)} ${many}; ${looked}.`;
+  if (ask.present === null) return `${capital(many)} ${range}; ${looked}.`;
+  const { present } = ask;
+  const nearest = turning
+    .flatMap(({ limit, turns }) => turns.map((it) => ({ limit, ...it })))
+    .sort((a, b) => Math.abs(a.at - present) - Math.abs(b.at - present))[0];
+  const first =
+    nearest === undefined
+      ? ''
+      : `, nearest to ${x.bare(present)} the limit on ${words.limit(nearest.limit).short} at ${told(x, nearest.at)}`;
+  return `${capital(many)} ${range}${first}; ${looked}.`;
 }

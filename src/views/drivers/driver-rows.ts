@@ -14,6 +14,17 @@ export interface DriverRow {
   readonly more: number;
 }
 
+/** Part of the largest change below which an input is only counted. */
+const TELLING = 0.03;
+
+/** Rows worth drawing, the strongest first. */
+export function tellingRows(rows: readonly DriverRow[]): readonly DriverRow[] {
+  const most = Math.max(...rows.map(sizeOf));
+  return rows.filter((it) => sizeOf(it) >= TELLING * most).slice(0, MOST_ROWS);
+}
+
+const sizeOf = ({ less, more }: DriverRow): number => Math.max(Math.abs(less), Math.abs(more));
+
 export function driverRows({ drivers }: LimitDrivers, inputs: readonly Varied[]): readonly DriverRow[] {
   const offBy = new Map(inputs.map((it) => [it.name, it.offBy]));
   return drivers.flatMap(({ input, slope, perOffBy }): DriverRow[] => {

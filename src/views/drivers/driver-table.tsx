@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import { intervalPercent } from '../../studies/chance-words.ts';
 import type { Varied } from '../../studies/drivers/varied.ts';
@@ -6,8 +6,9 @@ import type { DriverWords } from '../../studies/drivers/words.ts';
 import type { LimitDrivers } from '../../studies/drivers.ts';
 import { cellHref } from '../parts/cell-href.ts';
 import { labelOf } from '../parts/show.ts';
-import { DriverBar } from './driver-bar.tsx';
-import { type DriverRow, driverRows, MOST_ROWS, roomEnds } from './driver-rows.ts';
+import { useBox } from '../parts/use-box.ts';
+import { DriverBar, DriverHead } from './driver-bar.tsx';
+import { type DriverRow, driverRows, roomEnds, tellingRows } from './driver-rows.ts';
 
 interface Props {
   readonly of: LimitDrivers;
@@ -22,12 +23,16 @@ const signed = (value: number, figure: (value: number) => string): string =>
 /** The picture and its figures in one: each input that may be off, how it moves the room, and what it has in the spread. */
 export function DriverTable({ of, inputs, words, plan }: Props) {
   const rows = useMemo(() => driverRows(of, inputs), [of, inputs]);
-  const shown = rows.slice(0, MOST_ROWS);
+  const shown = tellingRows(rows);
+  const frame = useRef<HTMLTableCellElement>(null);
+  const width = Math.max(40, useBox(frame)?.width ?? 240);
   const room = of.room ?? 0;
-  const ends = roomEnds(room, shown);
+  const [low, high] = roomEnds(room, shown);
+  const scale = { low, high, width };
   const { figure } = words.limit(of.limit);
   const shares = new Map((of.shares ?? []).map((it) => [it.factor.name, it]));
   const again = new Map((of.again ?? []).map((it) => [it.factor.name, it]));
+  const nowWords = `${figure(Math.abs(room))} ${room < 0 ? 'past' : 'room'}`;
   const cellsOf = (row: DriverRow) => {
     const share = shares.get(row.input);
     const better = again.get(row.input);
@@ -49,42 +54,55 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
       </>
     );
   };
+  const rest = rows.length - shown.length;
   return (
-    <table className="driver-table type-small">
-      <caption className="base-spoken">What moves {words.limit(of.limit).short}, strongest first</caption>
-      <thead>
-        <tr>
-          <th scope="col">Input, and how far it may be off</th>
-          <th scope="col" className="driver-picture">
-            <span className="driver-head">
-              Room now <b>{figure(room)}</b>
-            </span>
-          </th>
-          <th scope="col" className="driver-changes">
-            If it is that much more
-          </th>
-          <th scope="col" className="driver-share">
-            Part of the spread
-          </th>
-          <th scope="col" className="driver-again">
-            Spread, known to half
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {shown.map((row) => (
-          <tr key={row.input}>
-            <th scope="row">
-              <a href={cellHref(row.input)}>{labelOf(row.input, plan)}</a>{' '}
-              <span className="base-soft driver-off">±{words.cell(row.input).figure(row.offBy)}</span>
+    <>
+      <table className="driver-table type-small">
+        <caption className="base-spoken">What moves {words.limit(of.limit).short}, strongest first</caption>
+        <thead>
+          <tr>
+            <th scope="col">Input, and how far it may be off</th>
+            <th scope="col" className="driver-picture" ref={frame}>
+              <span className="base-spoken">Room now {nowWords}</span>
+              <DriverHead room={room} scale={scale} now={`now ${nowWords}`} />
             </th>
-            <td className="driver-picture">
-              <DriverBar room={room} less={row.less} more={row.more} ends={ends} />
-            </td>
-            {cellsOf(row)}
+            <th scope="col" className="driver-changes">
+              If it is that much more
+            </th>
+            <th scope="col" className="driver-share">
+              Part of the spread
+            </th>
+            <th scope="col" className="driver-again">
+              Spread, known to half
+            </th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {shown.map((row) => (
+            <tr key={row.input}>
+              <th scope="row">
+                <a href={cellHref(row.input)}>{labelOf(row.input, plan)}</a>{' '}
+                <span className="base-soft driver-off">±{words.cell(row.input).figure(row.offBy)}</span>
+              </th>
+              <td className="driver-picture">
+                <DriverBar room={room} less={row.less} more={row.more} scale={scale} />
+              </td>
+              {cellsOf(row)}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {rest > 0 && (
+        <p className="driver-rest type-small base-soft">
+          {rest === 1 ? 'One more input moves' : `${rest} more inputs move`} it by less than{' '}
+          {figure(
+            Math.max(
+              ...rows.slice(shown.length).map(({ less, more }) => Math.max(Math.abs(less), Math.abs(more))),
+            ) * 1.05,
+          )}
+          .
+        </p>
+      )}
+    </>
   );
 }

@@ -49,19 +49,32 @@ export function ChanceStrip({ fails, firstOrder, worstFails, width }: Props) {
 
 const LABELS = 18;
 
+/** About how wide a letter is, px. */
+const LETTER = 5.5;
+
+/** The words that stand clear of one another, the ends first. */
+function fitting(x: (chance: number) => number): typeof TICKS {
+  const taken: (readonly [from: number, to: number])[] = [];
+  return [0, 4, 2, 3, 1].flatMap((i) => {
+    const tick = TICKS[i];
+    if (tick === undefined) return [];
+    const [chance, word] = tick;
+    const wide = word.length * LETTER + 10;
+    const from = i === 0 ? x(chance) : x(chance) - wide / 2;
+    if (taken.some(([a, b]) => from < b && a < from + wide)) return [];
+    taken.push([from, from + wide]);
+    return [tick];
+  });
+}
+
 /** The words along the picture's foot or head. */
 export function ChanceAxis({ width }: { readonly width: number }) {
   const x = (chance: number): number => 8 + placeOf(chance) * (width - 16);
-  const shown = width < 300 ? TICKS.filter(([chance]) => chance !== 1e-4 && chance !== 0.99) : TICKS;
+  const shown = fitting(x);
   return (
     <svg className="chance-axis" width={width} height={LABELS} aria-hidden="true" focusable="false">
-      {shown.map(([chance, word], i) => (
-        <text
-          key={chance}
-          x={i === 0 ? 0 : i === shown.length - 1 ? width : x(chance)}
-          y="13"
-          textAnchor={i === 0 ? 'start' : i === shown.length - 1 ? 'end' : 'middle'}
-        >
+      {shown.map(([chance, word]) => (
+        <text key={chance} x={x(chance)} y="13" textAnchor={chance === LEAST ? 'start' : 'middle'}>
           {word}
         </text>
       ))}

@@ -42,7 +42,7 @@ export function OddsPanel() {
       aria-busy={state.stale}
       data-stale={state.stale ? '' : undefined}
     >
-      <h2 className="type-section">If every reading is off by as much as it may be</h2>
+      <h2 className="type-section">With every reading somewhere within what it may be off</h2>
       {found !== undefined && (
         <>
           <p className="type-lead">{togetherSentence(found, CERTAINTY, words)}</p>

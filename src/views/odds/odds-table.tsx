@@ -1,4 +1,5 @@
-import { useRef } from 'react';
+import { Fragment, useRef } from 'react';
+import type { Estimate } from '../../calc/uncertainty/interval.ts';
 import { chanceWords, intervalWords } from '../../studies/chance-words.ts';
 import { differenceSentence, failsOf } from '../../studies/odds/words.ts';
 import type { LimitOdds, Odds } from '../../studies/odds.ts';
@@ -19,10 +20,21 @@ function worstWords({ worst, limit }: LimitOdds, words: Words): string {
   return worst.room < 0 ? `${size} past` : `${size} room`;
 }
 
+/** A chance with its interval, the interval on a line of its own where there is one. */
+function Sampled({ fails }: { readonly fails: Estimate }) {
+  const [value = '', interval] = intervalWords(fails).split(' (');
+  return (
+    <td className="odds-sampled">
+      {value}
+      {interval !== undefined && <span className="odds-interval base-soft"> ({interval}</span>}
+    </td>
+  );
+}
+
 /** Worst case, first order and sample side by side, for every limit that can fail at all. */
 export function OddsTable({ odds, words, title }: Props) {
   const frame = useRef<HTMLTableCellElement>(null);
-  const width = Math.max(60, (useBox(frame)?.width ?? 240) - 16);
+  const width = Math.max(60, useBox(frame)?.width ?? 240);
   const { together, limits } = odds;
   const rows = limits
     .filter((it) => it.worst.fails || it.sampled.hits > 0 || it.rare !== undefined)
@@ -36,9 +48,15 @@ export function OddsTable({ odds, words, title }: Props) {
       <thead>
         <tr>
           <th scope="col">Chance of failing</th>
-          <th scope="col">Worst case</th>
-          <th scope="col">First order</th>
-          <th scope="col">Sampled</th>
+          <th scope="col" className="odds-worst">
+            Worst case
+          </th>
+          <th scope="col" className="odds-first">
+            First order
+          </th>
+          <th scope="col" className="odds-sampled">
+            Sampled
+          </th>
           <th scope="col" className="odds-picture" ref={frame}>
             <ChanceAxis width={width} />
           </th>
@@ -47,24 +65,34 @@ export function OddsTable({ odds, words, title }: Props) {
       <tbody>
         <tr className="odds-all">
           <th scope="row">Any limit</th>
-          <td>{together.worstHolds ? 'holds' : 'past'}</td>
-          <td>{together.firstOrder === null ? '' : `at most ${chanceWords(together.firstOrder)}`}</td>
-          <td>{intervalWords(failsOf(together))}</td>
+          <td className="odds-worst">{together.worstHolds ? 'holds' : 'past'}</td>
+          <td className="odds-first">
+            {together.firstOrder === null ? '' : `at most ${chanceWords(together.firstOrder)}`}
+          </td>
+          <Sampled fails={failsOf(together)} />
           <td className="odds-picture">{strip(together, null, !together.worstHolds)}</td>
         </tr>
         {rows.map((it) => {
           const why = differenceSentence(it, words);
           return (
-            <tr key={it.limit} data-odds={it.limit}>
-              <th scope="row">
-                {title(it.limit)}
-                {why !== undefined && <span className="odds-why base-soft">{why}</span>}
-              </th>
-              <td>{worstWords(it, words)}</td>
-              <td>{it.firstOrder === null ? 'none' : chanceWords(it.firstOrder.fails)}</td>
-              <td>{intervalWords(failsOf(it))}</td>
-              <td className="odds-picture">{strip(it, it.firstOrder?.fails ?? null, it.worst.fails)}</td>
-            </tr>
+            <Fragment key={it.limit}>
+              <tr className={why === undefined ? undefined : 'odds-has-why'} data-odds={it.limit}>
+                <th scope="row">{title(it.limit)}</th>
+                <td className="odds-worst">{worstWords(it, words)}</td>
+                <td className="odds-first">
+                  {it.firstOrder === null ? 'none' : chanceWords(it.firstOrder.fails)}
+                </td>
+                <Sampled fails={failsOf(it)} />
+                <td className="odds-picture">{strip(it, it.firstOrder?.fails ?? null, it.worst.fails)}</td>
+              </tr>
+              {why !== undefined && (
+                <tr className="odds-why">
+                  <td colSpan={5} className="base-soft">
+                    {why}
+                  </td>
+                </tr>
+              )}
+            </Fragment>
           );
         })}
       </tbody>

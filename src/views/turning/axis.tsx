@@ -1,4 +1,5 @@
 import { niceTicks } from '../parts/ticks.ts';
+import { EDGE } from './strip.tsx';
 
 interface Props {
   readonly low: number;
@@ -16,7 +17,7 @@ const APART = 90;
 
 /** The range's own rule above the strips, with the present value's flag. */
 export function Axis({ low, high, whole, present, width, figure, bare }: Props) {
-  const x = (value: number): number => 1 + ((value - low) / (high - low)) * (width - 2);
+  const x = (value: number): number => EDGE + ((value - low) / (high - low)) * (width - 2 * EDGE);
   const ticks = niceTicks(low, high, Math.max(2, Math.floor(width / APART)), { whole }).filter(
     (it) => it >= low && it <= high,
   );
@@ -24,7 +25,7 @@ export function Axis({ low, high, whole, present, width, figure, bare }: Props) 
     x(value) < 30 ? 'start' : x(value) > width - 30 ? 'end' : 'middle';
   return (
     <svg className="turn-axis" width={width} height={HEIGHT} aria-hidden="true" focusable="false">
-      <line className="turn-line" x1="1" x2={width - 1} y1={HEIGHT - 1} y2={HEIGHT - 1} />
+      <line className="turn-line" x1={EDGE} x2={width - EDGE} y1={HEIGHT - 1} y2={HEIGHT - 1} />
       {ticks.map((it) => (
         <g key={it}>
           <line className="turn-line" x1={x(it)} x2={x(it)} y1={HEIGHT - 6} y2={HEIGHT - 1} />

@@ -20,3 +20,7 @@ export function stretches({ turns, first }: LimitTurns, low: number, high: numbe
   }
   return [...found, { from, to: high, standing }];
 }
+
+/** How the limit stands at a value. */
+export const standingAt = (all: readonly Stretch[], value: number): Standing =>
+  all.find((it) => value <= it.to)?.standing ?? 'no answer';

@@ -1,6 +1,7 @@
 import { useId } from 'react';
+import type { Standing } from '../../studies/standing.ts';
 import type { LimitTurns } from '../../studies/turning.ts';
-import { stretches } from './strip-parts.ts';
+import { standingAt, stretches } from './strip-parts.ts';
 
 interface Props {
   readonly of: LimitTurns;
@@ -8,14 +9,37 @@ interface Props {
   readonly high: number;
   readonly present: number | null;
   readonly width: number;
+  /** The steps of a whole-number input, each drawn by itself. */
+  readonly steps: readonly number[];
 }
 
 const HEIGHT = 22;
+/** Ground kept free at both ends, so that a step there is whole, px. */
+export const EDGE = 6;
+
+const SQUARE = 8;
+
+/** One step as the limit mark's peg stands: a ring where it holds, a filled square where it is past. */
+function Step({ x, standing }: { readonly x: number; readonly standing: Standing }) {
+  if (standing === 'past') {
+    return (
+      <rect
+        className="turn-solid"
+        x={x - SQUARE / 2}
+        y={(HEIGHT - SQUARE) / 2}
+        width={SQUARE}
+        height={SQUARE}
+      />
+    );
+  }
+  return standing === 'holds' ? <circle className="turn-ring" cx={x} cy={HEIGHT / 2} r={SQUARE / 2} /> : null;
+}
 
 /** How one limit stands along the range: clear where it holds, hatched where it is past, dashed without an answer. */
-export function Strip({ of, low, high, present, width }: Props) {
+export function Strip({ of, low, high, present, width, steps }: Props) {
   const id = useId();
-  const x = (value: number): number => 1 + ((value - low) / (high - low)) * (width - 2);
+  const x = (value: number): number => EDGE + ((value - low) / (high - low)) * (width - 2 * EDGE);
+  const all = stretches(of, low, high);
   return (
     <svg className="turn-strip" width={width} height={HEIGHT} aria-hidden="true" focusable="false">
       <defs>
@@ -29,7 +53,7 @@ export function Strip({ of, low, high, present, width }: Props) {
           <line className="turn-hatch" x1="0.5" y1="0" x2="0.5" y2="7" />
         </pattern>
       </defs>
-      {stretches(of, low, high).map(({ from, to, standing }) => {
+      {all.map(({ from, to, standing }) => {
         const [left, right] = [x(from), x(to)];
         if (standing === 'past') {
           return (
@@ -56,12 +80,14 @@ export function Strip({ of, low, high, present, width }: Props) {
           />
         );
       })}
-      {of.turns.map(({ at }) => (
-        <line key={at} className="turn-tick" x1={x(at)} x2={x(at)} y1="0" y2={HEIGHT} />
-      ))}
       {present !== null && (
         <line className="turn-present" x1={x(present)} x2={x(present)} y1="0" y2={HEIGHT} />
       )}
+      {steps.length === 0
+        ? of.turns.map(({ at }) => (
+            <line key={at} className="turn-tick" x1={x(at)} x2={x(at)} y1="0" y2={HEIGHT} />
+          ))
+        : steps.map((it) => <Step key={it} x={x(it)} standing={standingAt(all, it)} />)}
     </svg>
   );
 }

@@ -2,6 +2,7 @@ import { useMemo, useRef } from 'react';
 import { inputNamed, inputs } from '../../plan/book.ts';
 import { turningAsk } from '../../session/studies/asks.ts';
 import { studyWords } from '../../session/study-words.ts';
+import { wholeStops } from '../../studies/turning/whole-stops.ts';
 import { turningSentence, turnSentence } from '../../studies/turning/words.ts';
 import { type LimitTurns, turning } from '../../studies/turning.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
@@ -20,6 +21,7 @@ const options = inputs.filter(
   (it) => (it.type === 'number' || it.type === 'whole') && it.usual !== undefined,
 );
 const FIRST = 'shim_count';
+const NO_STEPS: readonly number[] = [];
 
 /** Limits that turn, the one that turns nearest to the present value first. */
 function nearestFirst(limits: readonly LimitTurns[], present: number | null): readonly LimitTurns[] {
@@ -49,6 +51,10 @@ export function TurningPanel() {
   const still = found?.limits.filter((it) => it.turns.length === 0 && it.moved) ?? [];
   const unmoved = found?.limits.filter((it) => it.turns.length === 0 && !it.moved) ?? [];
   const wordsOf = words.cell(input);
+  const steps = useMemo(
+    () => (found?.ask.whole === true ? wholeStops(found.ask.low, found.ask.high, found.ask.only) : NO_STEPS),
+    [found],
+  );
   return (
     <section
       className="turning"
@@ -89,6 +95,7 @@ export function TurningPanel() {
                   high={found.ask.high}
                   present={found.ask.present}
                   width={width}
+                  steps={steps}
                 />
               )}
               <p className="type-small">{turnSentence(it, found, words)}</p>

@@ -3,11 +3,10 @@ import { standingOf, worstFirst } from '../../session/standing.ts';
 import { driversAsk } from '../../session/studies/asks.ts';
 import { driverWords } from '../../session/studies/driver-words.ts';
 import { againSentence, moverSentence, shareSentence, soonestSentence } from '../../studies/drivers/words.ts';
-import { drivers } from '../../studies/drivers.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
 import { StudyWait } from '../parts/study-wait.tsx';
-import { usePlanStudy } from '../parts/use-plan-study.ts';
+import { useStudy } from '../parts/use-study.ts';
 import { useStudySettings } from '../parts/use-study-settings.ts';
 import { useJudgement, usePlan } from '../use-session.ts';
 import { DriverTable } from './driver-table.tsx';
@@ -27,10 +26,7 @@ export function DriversPanel() {
     () => (limit === undefined ? undefined : driversAsk(plan, plan.active, [limit], odds)),
     [plan, limit, odds],
   );
-  const state = usePlanStudy(ask && `drivers ${limit} ${ask.share}`, (evaluators) => {
-    if (ask === undefined) throw new Error('No limit was asked for.');
-    return drivers(evaluators, ask);
-  });
+  const state = useStudy(ask && { study: 'drivers', ask, urgent: true, key: `${limit} ${ask.share}` });
   const words = useMemo(() => driverWords(plan), [plan]);
   const found = state.value?.limits.find((it) => it.limit === limit);
   const options = graded.map((it) => ({ name: it.name, label: limitTitle(it) }));

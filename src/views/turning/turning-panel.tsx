@@ -4,13 +4,13 @@ import { turningAsk } from '../../session/studies/asks.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { wholeStops } from '../../studies/turning/whole-stops.ts';
 import { turningSentence, turnSentence } from '../../studies/turning/words.ts';
-import { type LimitTurns, turning } from '../../studies/turning.ts';
+import type { LimitTurns } from '../../studies/turning.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
 import { labelOf } from '../parts/show.ts';
 import { StudyWait } from '../parts/study-wait.tsx';
 import { useBox } from '../parts/use-box.ts';
-import { usePlanStudy } from '../parts/use-plan-study.ts';
+import { useStudy } from '../parts/use-study.ts';
 import { useStudySettings } from '../parts/use-study-settings.ts';
 import { useJudgement, usePlan } from '../use-session.ts';
 import { Axis } from './axis.tsx';
@@ -37,9 +37,8 @@ export function TurningPanel() {
   const [settings, set] = useStudySettings('turning', 'Input whose turning values are looked for');
   const asked = settings['input'];
   const input = options.some((it) => it.name === asked) ? String(asked) : FIRST;
-  const state = usePlanStudy(`turning ${input}`, (evaluators) =>
-    turning(evaluators, turningAsk(plan, plan.active, input)),
-  );
+  const ask = useMemo(() => turningAsk(plan, plan.active, input), [plan, input]);
+  const state = useStudy({ study: 'turning', ask, urgent: true, key: input });
   const words = useMemo(() => studyWords(plan), [plan]);
   const frame = useRef<HTMLDivElement>(null);
   const width = useBox(frame)?.width;

@@ -1,61 +1,50 @@
-import { sideView } from '../../drawings/side/side-view.ts';
-import { boundWords, limitTitle, roomWords, valueWords } from '../../workbook/limit-words.ts';
-import { drawing, ratioWords } from '../page/drawing.ts';
-import { Flow } from '../page/flow.ts';
+import type { Ask } from '../../order/ask.ts';
+import { holesOf } from '../../order/holes.ts';
 import type { Printout } from '../page/printout.ts';
-import { scaleBars } from '../page/scale-bars.ts';
-import type { Row } from '../page/table.ts';
-import { limitsOf, printoutFor, type SheetInput, valuesOf } from '../sheet-input.ts';
+import { WHO, who } from '../page/who.ts';
+import { printoutFor, type SheetInput, valuesOf } from '../sheet-input.ts';
+import { fittingPage } from './fitting-page.ts';
+import { HEADING, heading } from './heading.ts';
+import { holeTable, holeTableHeight } from './hole-table.ts';
+import { markingDrawings } from './marking-drawings.ts';
+import { sideMarking } from './side-marking.ts';
+import { standInBlanks } from './stand-in-blanks.ts';
+import { sternMarking } from './stern-marking.ts';
 
-/** The sheet for the day of the work. */
+const TITLE = 9;
+
+/** First page: who, what to read before drilling, and where the holes are. */
+function markingPage(printout: Printout, input: SheetInput): void {
+  const sheet = printout.sheet();
+  const { x, width } = sheet.area;
+  const { units } = input;
+  const ask: Ask = (name) => input.answer(name).value;
+  const holes = holesOf(ask);
+  sheet.text('Job sheet: mark and drill', x, sheet.area.y, { style: 'page' });
+  who(sheet, x, sheet.area.y + TITLE, width);
+  let y = sheet.area.y + TITLE + WHO + 1;
+  y = heading(sheet, 'Stand-ins: read these before you drill', x, y, width);
+  y = standInBlanks(sheet, input, x, y, width);
+  y = heading(sheet, 'Where to mark', x, y, width);
+  const below = HEADING + holeTableHeight(sheet, holes, units, width);
+  const area = { x, y, width, height: sheet.bottom - below - y - 1 };
+  const values = valuesOf(input);
+  markingDrawings(
+    sheet,
+    sideMarking(values, units),
+    sternMarking(values, ask, holes.holes),
+    holes.holes,
+    units,
+    area,
+  );
+  y = heading(sheet, 'Holes', x, sheet.bottom - below, width);
+  holeTable(sheet, holes, units, x, y, width);
+}
+
+/** The sheet for the day of the work, two pages. */
 export function jobSheet(input: SheetInput): Printout {
   const printout = printoutFor(input, 'job sheet');
-  const flow = new Flow(printout);
-  flow.title('Job sheet');
-  flow.place(150, (sheet, x, y, width) => {
-    const { ratio } = drawing(
-      sheet,
-      sideView(valuesOf(input), { unit: input.units, limits: limitsOf(input) }),
-      {
-        x,
-        y,
-        width,
-        height: 148,
-      },
-    );
-    sheet.scale = ratioWords(ratio);
-  });
-  flow.place(18, (sheet, x, y) => scaleBars(sheet, x, y));
-  flow.section('Limits');
-  flow.table(
-    [
-      { head: 'Limit', share: 2 },
-      { head: 'State', width: 36 },
-      { head: 'Value', width: 22, align: 'right', style: 'value' },
-      { head: 'Room', width: 26, align: 'right' },
-      { head: 'Bound', share: 1 },
-    ],
-    input.judgement.limits
-      .filter((it) => it.verdict.state !== 'does not apply')
-      .map(
-        (it): Row => ({
-          cells: [
-            limitTitle(it),
-            {
-              mark: {
-                state: it.verdict.state,
-                value: it.value ?? null,
-                low: it.low ?? null,
-                high: it.high ?? null,
-                roomRatio: it.verdict.ratio ?? null,
-              },
-            },
-            valueWords(it, input.units),
-            roomWords(it, input.units),
-            boundWords(it, input.units),
-          ],
-        }),
-      ),
-  );
+  markingPage(printout, input);
+  fittingPage(printout, input);
   return printout.finish();
 }

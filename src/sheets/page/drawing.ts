@@ -17,7 +17,11 @@ export const PAPER_RATIOS = [
   1 / 15,
   1 / 20,
   1 / 25,
+  1 / 30,
+  1 / 40,
   1 / 50,
+  1 / 75,
+  1 / 100,
 ];
 
 /** `1:10`, from the drawn size over the real size. */

@@ -1,7 +1,7 @@
 import { type Numbers, sideOverview, sternOverview } from '../../drawings/survey/overviews.ts';
 import { drawing } from '../page/drawing.ts';
 import type { Flow } from '../page/flow.ts';
-import { BLANK, type Sheet, TICK } from '../page/sheet.ts';
+import { WHO, who } from '../page/who.ts';
 
 const BRING =
   'A tape. A level that shows degrees. A plumb bob on 3 m of line, and a bucket of water to still it. A straight batten as long as the transom is wide. A caliper. Masking tape and a pencil. The gear’s manual, or the gear itself.';
@@ -14,27 +14,10 @@ const RULES: readonly string[] = [
   'Ashore, keep clear of a boat that is not chocked. Afloat, work from a dinghy made fast fore and aft, with a second person. Drill nothing to find a thickness.',
 ];
 
-function who(sheet: Sheet, x: number, y: number, width: number): void {
-  const third = (width - 8) / 3;
-  for (const [i, word] of ['Who', 'When', 'Where'].entries()) {
-    const left = x + i * (third + 4);
-    sheet.text(word, left, y + BLANK - 4, { style: 'small' });
-    sheet.line(left + 10, y + BLANK, left + third, y + BLANK);
-  }
-  let left = x;
-  sheet.text('The boat is', left, y + BLANK + 5.3, { style: 'text' });
-  left += 22;
-  for (const word of ['afloat', 'on a cradle', 'on a trailer']) {
-    sheet.tick(left, y + BLANK + 5);
-    sheet.text(word, left + TICK + 2, y + BLANK + 5.3, { style: 'text' });
-    left += 32;
-  }
-}
-
 /** First page: who, how to read, and where each reading is taken. */
 export function frontPage(flow: Flow, numbers: Numbers): void {
   flow.title('Survey form');
-  flow.place(24, who);
+  flow.place(WHO + 2, who);
   flow.text(`Bring: ${BRING}`);
   for (const rule of RULES) flow.text(rule);
   flow.section('Where each reading is taken', 60);

@@ -44,7 +44,7 @@ describe.each(PAPERS)('a PDF on %s', (paper) => {
   beforeAll(async () => {
     bytes = await trial(paper);
     pages = await readPdf(bytes);
-  });
+  }, 60_000);
 
   it('has pages of that paper', () => {
     // ISO 216 A4 is 210 × 297 mm; ANSI/ASME Y14.1 size A is 8.5 × 11 in.

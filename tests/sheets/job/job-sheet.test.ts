@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../src/plan/plan.ts';
+import { jobSheet } from '../../../src/sheets/job/job-sheet.ts';
+import { PAPERS } from '../../../src/sheets/page/paper.ts';
+import type { SheetInput } from '../../../src/sheets/sheet-input.ts';
+import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
+import { readPdf, textOf } from '../../support/read-pdf.ts';
+import { demoPlan, inputFor, lettering } from '../../support/sheets.ts';
+
+async function pagesOf(
+  plan: Plan,
+  scenario: string | null,
+  more: Partial<SheetInput> = {},
+): Promise<string[]> {
+  const printout = jobSheet(await inputFor(plan, scenario, more));
+  return (await readPdf(await pdfOfPrintout(printout, await lettering()))).map(textOf);
+}
+
+describe('the job sheet', () => {
+  it('has two pages, whichever boat and paper', async () => {
+    for (const name of ['start', 'beside-the-ladder', 'raked-aft', 'stern-hung-rudder']) {
+      const plan = demoPlan(name);
+      for (const scenario of [null, ...plan.scenarios.map((it) => it.name)])
+        for (const paper of PAPERS) {
+          const { sheets } = jobSheet(await inputFor(plan, scenario, { paper }));
+          expect(sheets.length, `${name}, ${scenario}, ${paper}`).toBe(2);
+        }
+    }
+  });
+
+  it('says where every hole is, in mm and 1/32 in, with what the rounding adds', async () => {
+    const [first = ''] = await pagesOf(demoPlan('start'), 'Three shims');
+    // By hand: the feet's middles stand 170 mm off the centreline, their bolts 80 mm apart, so at 130 and 210 mm.
+    // 210 mm = 8.268 in; 8 9/32 in = 210.34 mm.
+    expect(first).toContain('Port foot, port to port 210 8 9⁄32 0.0, +0.3');
+    expect(first).toContain('Port foot, starboard to port 130 5 1⁄8 0.0, +0.2');
+    // Up a face 10° off plumb from 790 mm: 790/cos 10° = 802.19 mm; 31 19/32 in = 802.48 mm.
+    expect(first).toMatch(/802 31 19⁄32 −0\.2, \+0\.3/);
+  });
+
+  it('shows lengths in one unit when one is wanted', async () => {
+    const [mm = '', ...restMm] = await pagesOf(demoPlan('start'), 'Three shims', { units: 'mm' });
+    expect(mm + restMm.join(' ')).not.toContain('⁄');
+    const [inch = ''] = await pagesOf(demoPlan('start'), 'Three shims', { units: 'in' });
+    expect(inch).toContain('8 9⁄32');
+    expect(inch).not.toContain('210 mm');
+  });
+
+  it('lists what to cut, 20 mm long first, and the bolts with their stacks', async () => {
+    const input = await inputFor(demoPlan('start'), 'Three shims');
+    const cut = Number(input.answer('port_strut_cut').value);
+    const second = (await pagesOf(demoPlan('start'), 'Three shims', { units: 'mm' }))[1] ?? '';
+    expect(second).toContain(`${(cut + 20).toFixed(1)} mm ${cut.toFixed(1)} mm`);
+    const length = input.answer('lower_bolt_length').value;
+    expect(second).toContain(`M${input.answer('bolt_diameter').value} × ${length}`);
+    expect(second).toContain(
+      'head, washer · flange 10 · shims 36 · transom 18 · epoxy bed 3 · plate 8 · washer, nut',
+    );
+    expect(second).toMatch(/1 Hull bolts of the lower bracket.*5 Shaft clamps/);
+  });
+
+  it('names every limit that is past, with how far', async () => {
+    const second = (await pagesOf(demoPlan('start'), 'Three shims', { units: 'mm' }))[1] ?? '';
+    expect(second).toContain('past Rudder gap 5.3 mm past, at least 50 mm');
+    expect(second).toContain('As fitted');
+    expect(second).toContain('Signature');
+    const held = (await pagesOf(demoPlan('start'), 'Four shims', { units: 'mm' }))[1] ?? '';
+    expect(held).not.toContain('past Rudder gap');
+  });
+
+  it('leaves a ruled blank for what is still a stand-in, and says when there are more', async () => {
+    const plan = demoPlan('start');
+    const [first = ''] = await pagesOf(plan, null);
+    expect(first).toMatch(/invented round figures/);
+    const read = new Map([...plan.inputs].map(([name, it]) => [name, { ...it, origin: 'reading' as const }]));
+    const [none = ''] = await pagesOf({ ...plan, inputs: read }, null);
+    expect(none).toContain('No value here is a stand-in.');
+    expect(none).toContain('Rests on no stand-ins');
+  });
+
+  it('still prints a plan that lacks values, and says what is missing', async () => {
+    const plan = demoPlan('start');
+    const gone = ['transom_rake', 'lower_bracket_height', 'strut_count', 'bolt_diameter'];
+    const inputs = new Map(
+      [...plan.inputs].map(([name, it]) => [name, gone.includes(name) ? { ...it, value: null } : it]),
+    );
+    const pages = await pagesOf({ ...plan, inputs }, null);
+    expect(pages.join(' ')).toMatch(/no answer/i);
+  });
+});

@@ -2,6 +2,8 @@
 export interface Progress {
   readonly done: number;
   readonly of: number;
+  /** What the study has found so far, in the form of its answer, when it can already be shown. */
+  readonly soFar?: unknown;
 }
 
 /**

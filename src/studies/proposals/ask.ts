@@ -1,0 +1,101 @@
+import type { Road } from '../points.ts';
+
+/** One choice that the owner frees: an input, or several that move together. */
+export interface Freed {
+  readonly name: string;
+  /** What each of the inputs is set to: the choice's value, or its mirror image. */
+  readonly moves: readonly { readonly input: string; readonly sign: 1 | -1 }[];
+  /** Values it may have, rising. */
+  readonly values: readonly number[];
+  /** A count or a kind: each of its values is looked at as a case of its own. */
+  readonly whole: boolean;
+}
+
+/** An input that is not the owner's to choose freely, but that might be given way on when nothing holds. */
+export interface Loosened {
+  readonly name: string;
+  readonly present: number;
+  /** Values tried, in any order. */
+  readonly values: readonly number[];
+  /** Size of its usual range, which a change is measured by. */
+  readonly span: number;
+}
+
+export interface ProposalsAsk {
+  readonly scenario: string | null;
+  readonly freed: readonly Freed[];
+  /** Where every input that moves stands now, in the order of `inputsOf`. */
+  readonly present: readonly number[];
+  /** The owner's other scenarios, with what they set the same inputs to. */
+  readonly scenarios: readonly { readonly name: string; readonly values: readonly number[] }[];
+  /** The input that counts the shims, and where it stands. */
+  readonly shims: { readonly input: string; readonly present: number };
+  /** Results that measure bolts. */
+  readonly bolts: readonly string[];
+  readonly loosened: readonly Loosened[];
+  readonly seed: number;
+  /** Most mounts looked at in the search. */
+  readonly evaluations: number;
+}
+
+/** A mount as it was looked at. */
+export interface Mount {
+  /** Values of the inputs that move, in the order of `inputsOf`. */
+  readonly values: readonly number[];
+  /** The least room over all limits, as a room ratio; negative where some limit fails. */
+  readonly least: number;
+  /** The limit that has it, and its room in its own unit; NaN where it has none. */
+  readonly limit: string | undefined;
+  readonly room: number;
+  /** Limits that fail. */
+  readonly failing: readonly string[];
+  /** Shims, and the lengths of its bolts together, mm; NaN without an answer. */
+  readonly shims: number;
+  readonly bolts: number;
+}
+
+/** What a proposal is the best at. */
+export type Best = 'room' | 'shims' | 'bolts' | 'odds';
+
+export interface Proposal extends Mount {
+  /** What no other proposal beats it at; empty for one that stands between. */
+  readonly best: readonly Best[];
+  /** Chance that every limit holds, when it was worked out. */
+  readonly odds?: number;
+}
+
+/** A single change to a bound or a gear value that would let everything hold. */
+export interface Loosening {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+  /** The mount at which everything then holds. */
+  readonly mount: Mount;
+}
+
+/** Why nothing holds. */
+export interface Conflict {
+  /** The smallest set of limits that no mount keeps all of. */
+  readonly limits: readonly string[];
+  /** The mount that comes nearest to keeping all. */
+  readonly nearest: Mount;
+  /** Single changes that would free it, the least first. */
+  readonly loosenings: readonly Loosening[];
+}
+
+export interface Proposals {
+  /** No proposal is worse than another at everything; the most room first. */
+  readonly proposals: readonly Proposal[];
+  readonly present: Mount;
+  readonly scenarios: readonly { readonly name: string; readonly mount: Mount }[];
+  /** Only when nothing holds. */
+  readonly conflict?: Conflict;
+  /** Mounts looked at. */
+  readonly looked: number;
+  readonly road: Road;
+}
+
+/** The inputs that move, each once. */
+export const inputsOf = ({ freed }: Pick<ProposalsAsk, 'freed'>): readonly string[] => [
+  ...new Set(freed.flatMap((it) => it.moves.map((move) => move.input))),
+];

@@ -1,0 +1,113 @@
+import { failsAt, leastOf } from '../map/depth.ts';
+import type { PointEvaluator } from '../points.ts';
+import { type Freed, inputsOf, type Mount, type ProposalsAsk } from './ask.ts';
+
+/** A mount by which of its values each freed choice has. */
+export type Genes = readonly number[];
+
+/** What a mount came to, by its place in a round. */
+export interface Seen {
+  /** 1 or more where everything judged holds; less the more fails: what the search climbs. */
+  readonly score: number;
+  readonly least: number;
+}
+
+/** Failing by more than the whole of a bound counts no more. */
+const DEEPEST = 1;
+const REFUSED = -1000;
+
+/** Values of the inputs that move, for a mount's genes. */
+export function valuesOf(freed: readonly Freed[], inputs: readonly string[], genes: Genes): number[] {
+  const values: number[] = Array(inputs.length).fill(Number.NaN);
+  freed.forEach(({ moves, values: allowed }, i) => {
+    const value = allowed[genes[i] as number] as number;
+    for (const { input, sign } of moves) values[inputs.indexOf(input)] = sign === 1 ? value : 0 - value;
+  });
+  return values;
+}
+
+/** Told of every mount as it is looked at, with the limits that fail there by their numbers, and its score. */
+export type Watch = (mount: () => Mount, failing: readonly number[], score: number) => void;
+
+/** Looks at mounts, many at once. */
+export class Bench {
+  readonly inputs: readonly string[];
+  readonly limits: readonly string[];
+  readonly #ask: ProposalsAsk;
+  readonly #evaluator: PointEvaluator;
+  #looked = 0;
+
+  constructor(ask: ProposalsAsk, evaluator: PointEvaluator) {
+    this.#ask = ask;
+    this.#evaluator = evaluator;
+    this.inputs = inputsOf(ask);
+    this.limits = evaluator.limits;
+  }
+
+  get looked(): number {
+    return this.#looked;
+  }
+
+  /** Looks at mounts by their genes. With `judged`, only those limits count for the score. */
+  lookAt(mounts: readonly Genes[], watch?: Watch, judged?: ReadonlySet<number>): Seen[] {
+    const { freed } = this.#ask;
+    return this.look(
+      mounts.map((genes) => valuesOf(freed, this.inputs, genes)),
+      watch,
+      judged,
+    );
+  }
+
+  /** Looks at mounts by the values of their inputs. */
+  look(mounts: readonly (readonly number[])[], watch?: Watch, judged?: ReadonlySet<number>): Seen[] {
+    const count = mounts.length;
+    const { shims } = this.#ask;
+    const shimsAt = this.inputs.indexOf(shims.input);
+    this.#looked += count;
+    const columns = this.inputs.map((_, k) => Float64Array.from(mounts, (values) => values[k] as number));
+    const points = this.#evaluator.evaluateMany(columns, count);
+    const seen: Seen[] = [];
+    for (let n = 0; n < count; n++) {
+      let [least, counted, violation, at] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, 0, -1];
+      const failing: number[] = [];
+      points.limits.forEach(({ state, ratio }, k) => {
+        const [s, r] = [state[n] as number, ratio[n] as number];
+        const depth = leastOf(s, r);
+        const isFailing = failsAt(s);
+        if (isFailing) failing.push(k);
+        if (depth < least) [least, at] = [depth, k];
+        if (judged?.has(k) === false) return;
+        if (isFailing) violation += Math.min(DEEPEST, Math.max(1e-9, -depth));
+        counted = Math.min(counted, depth);
+      });
+      const isRefused = points.refused[n] === 1;
+      const score = isRefused ? REFUSED : violation > 0 ? -violation : 1 + Math.min(counted, 1e6);
+      seen.push({ score, least });
+      if (watch === undefined || isRefused) continue;
+      const values = mounts[n] as readonly number[];
+      watch(
+        () => ({
+          values,
+          least,
+          limit: this.limits[at],
+          room: at < 0 ? Number.NaN : (points.limits[at]?.room[n] as number),
+          failing: failing.map((k) => this.limits[k] as string),
+          shims: values[shimsAt] ?? shims.present,
+          bolts: points.results.reduce((sum, result) => sum + (result[n] as number), 0),
+        }),
+        failing,
+        score,
+      );
+    }
+    return seen;
+  }
+
+  /** One mount by the values of its inputs; undefined where they cannot be so together. */
+  mountAt(values: readonly number[]): Mount | undefined {
+    let found: Mount | undefined;
+    this.look([values], (mount) => {
+      found = mount();
+    });
+    return found;
+  }
+}

@@ -1,0 +1,56 @@
+/** Most limits that are looked for as one conflict. */
+const LARGEST = 4;
+
+/**
+ * The sets of limits that fail together at some mount, none of which holds another: limits conflict when every mount
+ * fails at least one of them, so when they meet every one of these sets.
+ */
+export class FailingSets {
+  #sets: (readonly number[])[] = [];
+  readonly #seen = new Set<string>();
+
+  put(failing: readonly number[]): void {
+    const key = failing.join();
+    if (this.#seen.has(key)) return;
+    this.#seen.add(key);
+    const holds = (a: readonly number[], b: readonly number[]): boolean => b.every((it) => a.includes(it));
+    if (this.#sets.some((known) => holds(failing, known))) return;
+    this.#sets = [...this.#sets.filter((known) => !holds(known, failing)), failing];
+  }
+
+  get sets(): readonly (readonly number[])[] {
+    return this.#sets;
+  }
+
+  /** The smallest set of limits that meets every one; the first in the limits' order. Undefined when it is too large. */
+  smallest(): readonly number[] | undefined {
+    const all = [...new Set(this.#sets.flat())].sort((a, b) => a - b);
+    for (let size = 1; size <= Math.min(LARGEST, all.length); size++) {
+      const found = this.#meeting([], 0, all, size);
+      if (found !== undefined) return found;
+    }
+    return undefined;
+  }
+
+  #meeting(
+    chosen: readonly number[],
+    from: number,
+    all: readonly number[],
+    size: number,
+  ): readonly number[] | undefined {
+    const open = this.#sets.find((set) => !set.some((it) => chosen.includes(it)));
+    if (open === undefined) return chosen.length > 0 ? chosen : undefined;
+    if (size === 0) return undefined;
+    // Only a limit of a set not yet met can help.
+    for (const it of open) {
+      const found = this.#meeting(
+        [...chosen, it].sort((a, b) => a - b),
+        from,
+        all,
+        size - 1,
+      );
+      if (found !== undefined) return found;
+    }
+    return undefined;
+  }
+}

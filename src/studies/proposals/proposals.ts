@@ -1,0 +1,186 @@
+import { seeded } from '../../calc/uncertainty/seeded.ts';
+import type { Evaluators, PointEvaluator, PointRange, Road } from '../points.ts';
+import type { Progress, Study } from '../study.ts';
+import { type Conflict, inputsOf, type Mount, type Proposals, type ProposalsAsk } from './ask.ts';
+import { Bench, type Genes, type Watch } from './bench.ts';
+import { FailingSets } from './conflict.ts';
+import { Archive, frontOf } from './front.ts';
+import { loosen } from './loosen.ts';
+import { NearMisses } from './near-misses.ts';
+import { search } from './search.ts';
+import { tidied } from './tidy.ts';
+
+/** Mounts looked at where the formula engine answers each by itself. */
+const MOST_BY_ENGINE = 1200;
+/** Mounts looked at to see whether a few limits alone can be kept, and how often. */
+const PER_CHECK = 6000;
+const MOST_CHECKS = 12;
+/** Steps of the search between two reports of what it has found. */
+const BETWEEN_REPORTS = 24;
+
+const NOTHING: Mount = {
+  values: [],
+  least: Number.NEGATIVE_INFINITY,
+  limit: undefined,
+  room: Number.NaN,
+  failing: [],
+  shims: Number.NaN,
+  bolts: Number.NaN,
+};
+
+function rangesOf(ask: ProposalsAsk): PointRange[] {
+  return inputsOf(ask).map((name, n): PointRange => {
+    const all = ask.freed.flatMap(({ moves, values }) =>
+      moves
+        .filter((it) => it.input === name)
+        .flatMap(({ sign }) => values.map((it) => (sign === 1 ? it : 0 - it))),
+    );
+    const present = ask.present[n];
+    const values = present === undefined || Number.isNaN(present) ? all : [...all, present];
+    const whole = ask.freed.some((it) => it.whole && it.moves.some((move) => move.input === name));
+    return { name, low: Math.min(...values), high: Math.max(...values), whole };
+  });
+}
+
+/** The present mount as genes: the nearest value of each freed choice. */
+const genesNear = (ask: ProposalsAsk): Genes =>
+  ask.freed.map(({ moves, values }) => {
+    const [move] = moves;
+    const at = move === undefined ? Number.NaN : (ask.present[inputsOf(ask).indexOf(move.input)] as number);
+    const value = move?.sign === -1 ? -at : at;
+    return values.reduce(
+      (best, it, n) => (Math.abs(it - value) < Math.abs((values[best] as number) - value) ? n : best),
+      0,
+    );
+  });
+
+function check(ask: ProposalsAsk): void {
+  const empty = ask.freed.find((it) => it.values.length === 0 || it.moves.length === 0);
+  if (ask.freed.length === 0) throw new RangeError('Nothing is free to move: free at least one choice.');
+  if (empty !== undefined) throw new RangeError(`${empty.name} has no value it may have.`);
+}
+
+interface Found {
+  readonly archive: Archive;
+  readonly sets: FailingSets;
+  readonly misses: NearMisses;
+}
+
+const watching = ({ archive, sets, misses }: Found, told: { news: boolean; holds: boolean }): Watch => {
+  return (mount, failing, score) => {
+    if (failing.length === 0) {
+      told.holds = true;
+      if (archive.put(mount())) told.news = true;
+    } else if (!told.holds) {
+      sets.put(failing);
+      misses.put(mount, failing, score);
+    }
+  };
+};
+
+/** Where the owner's other scenarios stand with what they set. */
+function scenariosAt(evaluators: Evaluators, ask: ProposalsAsk, ranges: readonly PointRange[]) {
+  return ask.scenarios.flatMap(({ name, values }) => {
+    if (values.some((it) => Number.isNaN(it))) return [];
+    const around = ranges.map((it, n): PointRange => {
+      const value = values[n] as number;
+      return 'low' in it ? { ...it, low: Math.min(it.low, value), high: Math.max(it.high, value) } : it;
+    });
+    const evaluator = evaluators.points(name, { inputs: inputsOf(ask), results: ask.bolts }, around);
+    const mount = new Bench(ask, evaluator).mountAt(values);
+    return mount === undefined ? [] : [{ name, mount }];
+  });
+}
+
+function* conflictOf(
+  evaluators: Evaluators,
+  ask: ProposalsAsk,
+  bench: Bench,
+  found: Found,
+  watch: Watch,
+  ranges: readonly PointRange[],
+): Generator<Progress, Conflict | undefined, void> {
+  const { sets, misses, archive } = found;
+  const random = seeded(ask.seed + 1);
+  let limits = sets.smallest();
+  for (let n = 0; n < MOST_CHECKS && limits !== undefined; n++) {
+    const judged = new Set(limits);
+    const evaluations = Math.min(PER_CHECK, ask.evaluations);
+    const { freed } = ask;
+    const best = yield* search(bench, {
+      freed,
+      random,
+      evaluations,
+      watch,
+      judged,
+      first: [genesNear(ask)],
+      firstThatHolds: true,
+    });
+    if (archive.mounts.length > 0) return undefined;
+    if (best < 1) break;
+    limits = sets.smallest();
+  }
+  const nearest = misses.nearest;
+  if (nearest === undefined) return { limits: [], nearest: NOTHING, loosenings: [] };
+  const names = limits?.map((it) => bench.limits[it] as string) ?? nearest.failing;
+  return { limits: names, nearest, loosenings: yield* loosen(evaluators, ask, misses.mounts, ranges) };
+}
+
+/**
+ * Searches over the choices that are free for mounts where every limit holds: those that no other beats at room, shims
+ * and bolts. Where nothing holds it says which limits conflict, and what would free them. The same ask gives the same
+ * proposals. Throws a sentence when nothing is free.
+ */
+export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Proposals> {
+  check(ask);
+  const ranges = rangesOf(ask);
+  const evaluator: PointEvaluator & { readonly road: Road } = evaluators.points(
+    ask.scenario,
+    { inputs: inputsOf(ask), results: ask.bolts },
+    ranges,
+  );
+  const { road } = evaluator;
+  const bench = new Bench(ask, evaluator);
+  const found: Found = { archive: new Archive(), sets: new FailingSets(), misses: new NearMisses() };
+  const told = { news: false, holds: false };
+  const watch = watching(found, told);
+  const present = bench.mountAt(ask.present) ?? NOTHING;
+  if (present.failing.length === 0 && present !== NOTHING) found.archive.put(present);
+
+  const answer = (mounts: readonly Mount[], scenarios: Proposals['scenarios'] = []): Proposals => ({
+    proposals: frontOf(mounts),
+    present,
+    scenarios,
+    looked: bench.looked,
+    road,
+  });
+  const evaluations = road.by === 'replay' ? ask.evaluations : Math.min(ask.evaluations, MOST_BY_ENGINE);
+  const steps = search(bench, {
+    freed: ask.freed,
+    random: seeded(ask.seed),
+    evaluations,
+    watch,
+    first: [genesNear(ask)],
+  });
+  let steady = BETWEEN_REPORTS;
+  for (let step = steps.next(); step.done !== true; step = steps.next()) {
+    steady++;
+    if (!told.news || steady < BETWEEN_REPORTS) yield step.value;
+    else {
+      [told.news, steady] = [false, 0];
+      yield { ...step.value, soFar: answer(found.archive.mounts) };
+    }
+  }
+
+  const conflict =
+    found.archive.mounts.length > 0
+      ? undefined
+      : yield* conflictOf(evaluators, ask, bench, found, watch, ranges);
+  const tidy = new Archive();
+  for (const mount of frontOf(found.archive.mounts)) {
+    const { best, odds, ...plain } = mount;
+    tidy.put(tidied(plain, ask.present, ask.freed, bench));
+  }
+  const scenarios = scenariosAt(evaluators, ask, ranges);
+  return { ...answer(tidy.mounts, scenarios), ...(conflict === undefined ? {} : { conflict }) };
+}

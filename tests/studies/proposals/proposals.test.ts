@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest';
+import { readingOf } from '../../../src/plan/plan.ts';
+import type { Evaluators } from '../../../src/studies/points.ts';
+import type { ProposalsAsk } from '../../../src/studies/proposals/ask.ts';
+import { Bench } from '../../../src/studies/proposals/bench.ts';
+import { Archive, frontOf } from '../../../src/studies/proposals/front.ts';
+import { proposals } from '../../../src/studies/proposals/proposals.ts';
+import { finish } from '../../../src/studies/study.ts';
+import { plainEvaluators } from '../map/plain-map.ts';
+import type { PlainLimit } from '../plain-evaluator.ts';
+import { demoPlan, planPoints } from '../plan-points.ts';
+import { everyMount, free, proposalsAsk, stepsOf } from './plain-ask.ts';
+
+/** Every mount looked at, one by one; the ones that no other beats. */
+function exhaustive(evaluators: Evaluators, ask: ProposalsAsk) {
+  const inputs = ask.freed.map((it) => it.name);
+  const bench = new Bench(ask, evaluators.points(ask.scenario, { inputs, results: ask.bolts }, []));
+  const archive = new Archive();
+  bench.look(everyMount(ask.freed), (mount, failing) => {
+    if (failing.length === 0) archive.put(mount());
+  });
+  return frontOf(archive.mounts);
+}
+
+/** Limits with a narrow winding valley between them, and bolts that grow with the shims. */
+const LIMITS: readonly PlainLimit[] = [
+  {
+    name: 'gap',
+    of: (at) => 20 + 9 * at('shims') - 4 * Math.sin(at('height') / 7) - at('aside') / 3,
+    low: 40,
+  },
+  { name: 'bend', of: (at) => (at('shims') + 2) * (0.1 + ((at('height') - 31) / 60) ** 2), high: 1.4 },
+  { name: 'reach', of: (at) => at('height') + at('aside') * 2 - 6 * at('shims'), low: 2, high: 30 },
+  { name: 'bolts', of: (at) => 60 + 10 * Math.ceil(at('shims') / 2), high: 1000 },
+];
+
+const SMALL = [
+  free('shims', stepsOf(0, 8, 1), true),
+  free('height', stepsOf(0, 60, 1)),
+  free('aside', stepsOf(-20, 20, 1)),
+];
+
+describe('proposals for a small mount', () => {
+  const evaluators = plainEvaluators(LIMITS, { shims: 0, height: 0, aside: 0 });
+  const ask = proposalsAsk({ freed: SMALL, present: [1, 10, 0], evaluations: 25_000 });
+
+  it('are those that an exhaustive search finds', () => {
+    const every = exhaustive(evaluators, ask);
+    const found = finish(proposals(evaluators, ask));
+    expect(every.length).toBeGreaterThan(1);
+    expect(found.proposals.map((it) => [it.shims, it.bolts])).toEqual(
+      every.map((it) => [it.shims, it.bolts]),
+    );
+    found.proposals.forEach((it, n) => {
+      expect(it.least).toBeCloseTo(every[n]?.least as number, 9);
+    });
+  });
+
+  it('come within a hundredth of it where there are more mounts than can be looked at', () => {
+    const few = { ...ask, evaluations: 9000 };
+    const every = exhaustive(evaluators, ask);
+    const found = finish(proposals(evaluators, few));
+    expect(found.looked).toBeLessThan(10_000);
+    for (const best of every) {
+      const same = found.proposals.find((it) => it.shims === best.shims && it.bolts === best.bolts);
+      expect(same?.least).toBeGreaterThan(best.least - 0.01);
+    }
+  });
+
+  it('are the same for the same ask', () => {
+    const quick = { ...ask, evaluations: 3000 };
+    expect(finish(proposals(evaluators, quick))).toEqual(finish(proposals(evaluators, quick)));
+  });
+
+  it('change nothing that need not change', () => {
+    const idle = free('idle', stepsOf(0, 50, 1));
+    const found = finish(proposals(evaluators, { ...ask, freed: [...SMALL, idle], present: [1, 10, 0, 17] }));
+    for (const it of found.proposals) expect(it.values[3]).toBe(17);
+  });
+});
+
+describe('proposals for the demo plan', () => {
+  it('are those that an exhaustive search finds', () => {
+    const plan = demoPlan();
+    const freed = [
+      free('shim_count', stepsOf(0, 10, 1), true),
+      free('upper_bracket_height', stepsOf(600, 1000, 20)),
+      free('lower_bracket_height', stepsOf(100, 400, 20)),
+    ];
+    const ask = proposalsAsk({
+      freed,
+      present: freed.map((it) => readingOf(plan, it.name)?.value as number),
+      shims: { input: 'shim_count', present: 0 },
+      bolts: ['lower_bolt_length', 'foot_bolt_length'],
+      evaluations: 3000,
+    });
+    const every = exhaustive(planPoints(plan), ask);
+    const found = finish(proposals(planPoints(plan), ask));
+    expect(every.length).toBeGreaterThan(0);
+    expect(found.proposals.map((it) => [it.shims, it.bolts])).toEqual(
+      every.map((it) => [it.shims, it.bolts]),
+    );
+    found.proposals.forEach((it, n) => {
+      expect(it.least).toBeCloseTo(every[n]?.least as number, 9);
+    });
+  });
+});
+
+describe('feet that move together', () => {
+  it('stay each other’s mirror image', () => {
+    const limits: readonly PlainLimit[] = [
+      { name: 'spread', of: (at) => at('right') - at('left'), low: 30, high: 50 },
+      { name: 'edge', of: (at) => Math.max(at('right'), -at('left')), high: 22 },
+    ];
+    const feet = {
+      name: 'feet',
+      moves: [
+        { input: 'left', sign: -1 as const },
+        { input: 'right', sign: 1 as const },
+      ],
+      values: stepsOf(0, 40, 1),
+      whole: false,
+    };
+    const found = finish(
+      proposals(
+        plainEvaluators(limits, { left: 0, right: 0 }),
+        proposalsAsk({ freed: [feet], present: [-3, 4], bolts: [] }),
+      ),
+    );
+    const [best] = found.proposals;
+    expect(best?.values[0]).toBe(-(best?.values[1] as number));
+    // Room (2r − 30)/20 against (22 − r)/22: most where 22r − 330 = 220 − 10r … r = 17.19, so 17.
+    expect(best?.values[1]).toBe(17);
+  });
+});
+
+describe('when nothing holds', () => {
+  const limits: readonly PlainLimit[] = [
+    { name: 'always', of: () => 0.5, high: 1 },
+    { name: 'low', of: (at) => at('a') + at('b'), low: 12 },
+    { name: 'high', of: (at) => at('a') - at('bound'), high: 0 },
+    { name: 'other', of: (at) => at('b'), high: 6 },
+    { name: 'loose', of: (at) => at('a') * at('b'), high: 400 },
+  ];
+  // a + b ≥ 12 with a ≤ bound = 4 and b ≤ 6: the three conflict, no two of them do.
+  const freed = [free('a', stepsOf(0, 20, 1)), free('b', stepsOf(0, 20, 1))];
+  const evaluators = plainEvaluators(limits, { a: 0, b: 0, bound: 4, idle: 0 });
+
+  it('says the smallest set of limits that conflict, and the least change that would free it', () => {
+    const { proposals: found, conflict } = finish(
+      proposals(
+        evaluators,
+        proposalsAsk({
+          freed,
+          present: [0, 0],
+          bolts: [],
+          loosened: [
+            { name: 'bound', present: 4, values: stepsOf(0, 12, 0.5), span: 12 },
+            { name: 'idle', present: 0, values: stepsOf(0, 1, 0.1), span: 1 },
+          ],
+        }),
+      ),
+    );
+    expect(found).toEqual([]);
+    expect([...(conflict?.limits ?? [])].sort()).toEqual(['high', 'low', 'other']);
+    expect(conflict?.loosenings).toHaveLength(1);
+    expect(conflict?.loosenings[0]).toMatchObject({ name: 'bound', from: 4, to: 6 });
+    expect(conflict?.loosenings[0]?.mount.values).toEqual([6, 6]);
+  });
+
+  it('names one limit where that alone cannot be kept', () => {
+    const never: PlainLimit = { name: 'never', of: () => 2, high: 1 };
+    const { conflict } = finish(
+      proposals(
+        plainEvaluators([...limits, never], { a: 0, b: 0, bound: 4 }),
+        proposalsAsk({ freed, present: [0, 0], bolts: [] }),
+      ),
+    );
+    expect(conflict?.limits).toEqual(['never']);
+    expect(conflict?.loosenings).toEqual([]);
+  });
+});
+
+it('refuses to search when nothing is free', () => {
+  const none = proposalsAsk({ freed: [], present: [] });
+  expect(() => finish(proposals(plainEvaluators(LIMITS), none))).toThrow(
+    'Nothing is free to move: free at least one choice.',
+  );
+});

@@ -3,6 +3,8 @@ import type { Evaluator } from '../../studies/evaluator.ts';
 import { type MapAsk, map } from '../../studies/map/map.ts';
 import { type OddsAsk, odds } from '../../studies/odds.ts';
 import type { Evaluators } from '../../studies/points.ts';
+import type { ProposalsAsk } from '../../studies/proposals/ask.ts';
+import { proposals } from '../../studies/proposals/proposals.ts';
 import { type RemedyAsk, remedies } from '../../studies/remedies.ts';
 import type { Study } from '../../studies/study.ts';
 import { type SweepAsk, sweep, trace } from '../../studies/sweep.ts';
@@ -55,6 +57,7 @@ export const STUDIES = {
   drivers: run((bench, ask: DriversAsk) => drivers(bench.points, ask)),
   turning: run((bench, ask: TurningAsk) => turning(bench.points, ask)),
   odds: run((bench, ask: OddsAsk) => odds(bench.points, ask)),
+  proposals: run((bench, ask: ProposalsAsk) => proposals(bench.points, ask)),
 } as const;
 
 export type StudyName = keyof typeof STUDIES;

@@ -28,4 +28,7 @@ export const STUDIES: readonly [StudyDoor, ...StudyDoor[]] = [
   door('odds', 'Odds', async () => ({
     default: (await import('../views/odds/odds-panel.tsx')).OddsPanel,
   })),
+  door('proposals', 'Proposals', async () => ({
+    default: (await import('../views/proposals/proposals-panel.tsx')).ProposalsPanel,
+  })),
 ];

@@ -12,7 +12,7 @@ const nameIn = (bound: Bound | undefined): string[] => {
 };
 
 /** Inputs that only say what the owner accepts or the gear allows: bounds of limits. */
-const BOUNDS: ReadonlySet<string> = new Set(
+export const BOUNDS: ReadonlySet<string> = new Set(
   limitCells.flatMap((it) => [...nameIn(it.low), ...nameIn(it.high)]),
 );
 

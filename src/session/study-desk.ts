@@ -74,6 +74,7 @@ class Job<T> {
   readonly #enqueue: (job: Job<T>) => void;
   readonly #listeners = new Set<() => void>();
   #study: Study<T> | undefined;
+  #soFar: unknown;
   #report: Report<T> = WAITING;
 
   constructor(urgent: boolean, make: () => Study<T>, enqueue: (job: Job<T>) => void) {
@@ -103,6 +104,7 @@ class Job<T> {
   /** Forgets what it has come to; asked again it starts anew. */
   drop(): void {
     this.#study = undefined;
+    this.#soFar = undefined;
     this.#report = WAITING;
   }
 
@@ -116,9 +118,15 @@ class Job<T> {
           this.#tell({ state: 'answered', value: step.value });
           return;
         }
-        if (now() < end) continue;
-        this.#tell({ state: 'working', progress: step.value });
-        return;
+        // What can already be shown is told at once, and stays told until there is more.
+        const isNews = step.value.soFar !== undefined;
+        if (isNews) this.#soFar = step.value.soFar;
+        const isOver = now() >= end;
+        if (!isNews && !isOver) continue;
+        const soFar = this.#soFar;
+        const progress = soFar === undefined ? step.value : { ...step.value, soFar };
+        this.#tell({ state: 'working', progress });
+        if (isOver) return;
       }
     } catch (error) {
       this.#tell({ state: 'failed', why: sentence(error) });

@@ -1,0 +1,69 @@
+import { capital, listed, told, type Words } from '../words.ts';
+import type { Best, Conflict, Freed, Loosening, Mount, Proposal } from './ask.ts';
+
+/** A freed choice at a value: `5 shims`, `the upper bracket at 812 mm`, `both feet at 790 mm`. */
+function choiceWords(freed: Freed, value: number, words: Words): string {
+  const [first] = freed.moves;
+  const cell = words.cell(first?.input ?? freed.name);
+  if (freed.moves.length > 1) {
+    return freed.moves.some((it) => it.sign === -1)
+      ? `both feet ${cell.figure(value)} from the centreline`
+      : `both feet at ${cell.figure(value)}`;
+  }
+  return cell.noun === undefined ? `the ${cell.short} at ${cell.figure(value)}` : told(cell, value);
+}
+
+/** What a mount has other than it stands now; empty when nothing. */
+export function changeWords(
+  mount: Mount,
+  present: readonly number[],
+  freed: readonly Freed[],
+  inputs: readonly string[],
+  words: Words,
+): string {
+  const parts = freed.flatMap((it) => {
+    const places = it.moves.map((move) => inputs.indexOf(move.input));
+    if (places.every((at) => mount.values[at] === present[at])) return [];
+    return [choiceWords(it, mount.values[places[0] as number] as number, words)];
+  });
+  return parts.length === 0 ? 'As it stands now' : capital(listed(parts));
+}
+
+const BEST: Readonly<Record<Best, string>> = {
+  room: 'the most room',
+  shims: 'the fewest shims',
+  bolts: 'the shortest bolts',
+  odds: 'the best odds',
+};
+
+/** The limit that is nearest, and the room it keeps. */
+export function nearestWords({ limit, room }: Mount, words: Words): string {
+  if (limit === undefined) return 'no limit is measured here';
+  const { short, figure } = words.limit(limit);
+  if (Number.isNaN(room)) return `the nearest limit is ${short}`;
+  return `the nearest limit, ${short}, keeps ${figure(room)}`;
+}
+
+/** Why a proposal is told, in one sentence. */
+export function proposalSentence({ best, ...mount }: Proposal, words: Words): string {
+  const what =
+    best.length === 0
+      ? 'Between the others'
+      : `${capital(listed(best.map((it) => BEST[it])))} of all mounts found that keep every limit`;
+  return `${what}; ${nearestWords(mount, words)}.`;
+}
+
+/** Why nothing holds, in one sentence. */
+export function conflictSentence({ limits }: Conflict, words: Words): string {
+  const names = [...new Set(limits.map((it) => words.limit(it).short))];
+  if (names.length === 0) return 'No mount with an answer was found.';
+  return names.length === 1
+    ? `No mount found keeps the limit on ${listed(names)}, whatever else is given up.`
+    : `No mount found keeps the limits on ${listed(names)} together; any fewer of them can be kept.`;
+}
+
+/** A change that would free it: `Holds with face gap (least) at 20 mm in place of 25 mm.` */
+export function looseningSentence({ name, from, to }: Loosening, words: Words): string {
+  const { short, figure } = words.cell(name);
+  return `Everything holds with ${short} at ${figure(to)} in place of ${figure(from)}.`;
+}

@@ -1,0 +1,110 @@
+import { useCallback, useMemo, useState } from 'react';
+import type { Plan } from '../../plan/plan.ts';
+import type { Session } from '../../session/session.ts';
+import { freedAmong, usuallyFreed } from '../../session/studies/free-choices.ts';
+import { proposalsAsk } from '../../session/studies/proposals-ask.ts';
+import type { StudyCall } from '../../session/studies/registry.ts';
+import { studyWords } from '../../session/study-words.ts';
+import { tryValues } from '../../session/try-values.ts';
+import { inputsOf, type Mount, type Proposals } from '../../studies/proposals/ask.ts';
+import { changeWords, proposalSentence } from '../../studies/proposals/proposal-words.ts';
+import { Action } from '../parts/action.tsx';
+import { glide } from '../parts/glide.ts';
+import { stepOf } from '../parts/step.ts';
+import { useStudy } from '../parts/use-study.ts';
+import { useStudySettings } from '../parts/use-study-settings.ts';
+import { useLook, usePlan, useSession } from '../use-session.ts';
+import { ConflictView } from './conflict-view.tsx';
+import { FreeList } from './free-list.tsx';
+import { FrontPicture } from './front-picture.tsx';
+import { ProposalsTable } from './proposals-table.tsx';
+import './proposals.css';
+
+/** Mounts that the search proposes over the choices that are freed, and what stands in the way when there is none. */
+export function ProposalsPanel() {
+  const session = useSession();
+  const plan = usePlan();
+  const [settings, set] = useStudySettings('proposals', 'What proposals may move');
+  const struts = useLook(useCallback((it: Session) => it.value('strut_count'), []));
+  const free = useMemo(
+    () => (Array.isArray(settings.free) ? (settings.free as readonly string[]) : usuallyFreed(struts)),
+    [settings.free, struts],
+  );
+  const { units, ownCells, limits } = plan;
+  const words = useMemo(() => studyWords({ units, ownCells, limits }), [units, ownCells, limits]);
+  const ask = useMemo(
+    () =>
+      proposalsAsk({
+        plan,
+        scenario: plan.active,
+        free,
+        value: (name) => session.value(name),
+        stepOf: (cell) => stepOf(cell, plan.units),
+      }),
+    [plan, free, session],
+  );
+  const isAsked = freedAmong(plan, free).length > 0;
+  const call: StudyCall<'proposals'> = { study: 'proposals', ask, key: free.join(' ') };
+  const { value, stale, why, progress } = useStudy(isAsked ? call : undefined);
+  const found = stale ? ((progress?.soFar as Proposals | undefined) ?? value) : value;
+  const inputs = inputsOf(ask);
+  const changes = (mount: Mount): string => changeWords(mount, ask.present, ask.freed, inputs, words);
+
+  const [told, setTold] = useState<string>();
+  const [tried, setTried] = useState<Plan>();
+  const attempt = (mount: Mount): void => {
+    glide();
+    const values = new Map(inputs.map((name, n) => [name, mount.values[n] as number]));
+    const done = tryValues(session, values, 'A proposal tried');
+    setTold(done.ok ? undefined : done.why);
+    setTried(done.ok ? session.plan : undefined);
+  };
+
+  return (
+    <section className="proposals" data-view="proposals" aria-label="Proposals" aria-busy={stale && isAsked}>
+      <FreeList plan={plan} free={free} onFree={(names) => set({ free: names })} />
+      {!isAsked && <p>Free at least one choice; the search moves only what you free.</p>}
+      {why !== undefined && <p>No proposals could be made: {why}</p>}
+      {isAsked && why === undefined && (
+        <p className="proposals-said type-small" aria-live="polite">
+          <span className="base-soft">
+            {stale
+              ? progress === undefined
+                ? 'Looking for mounts.'
+                : `Looking for mounts: ${progress.done.toLocaleString('en')} of ${progress.of.toLocaleString('en')}.`
+              : `${value?.looked.toLocaleString('en') ?? 0} mounts looked at.`}
+          </span>
+          {tried === plan && (
+            <Action icon="undo" says="Undo the proposal tried" onPress={() => session.undo()}>
+              Undo
+            </Action>
+          )}
+        </p>
+      )}
+      {told !== undefined && <p role="alert">{told}</p>}
+      {isAsked && why === undefined && found !== undefined && (
+        <>
+          {found.conflict !== undefined && (
+            <ConflictView conflict={found.conflict} changes={changes} words={words} />
+          )}
+          <FrontPicture found={found} byShims={inputs.includes('shim_count')} />
+          <ol>
+            {found.proposals.map((proposal, n) => (
+              <li className="proposal" key={proposal.values.join(' ')}>
+                <span className="proposal-number">{n + 1}</span>
+                <div>
+                  <p className="proposal-changes">{changes(proposal)}</p>
+                  <p className="type-small">{proposalSentence(proposal, words)}</p>
+                </div>
+                <Action says={`Try proposal ${n + 1}`} onPress={() => attempt(proposal)}>
+                  Try it
+                </Action>
+              </li>
+            ))}
+          </ol>
+          <ProposalsTable found={found} words={words} />
+        </>
+      )}
+    </section>
+  );
+}

@@ -5,10 +5,11 @@ import limits from '../../templates/limits.json';
 import loads from '../../templates/loads.json';
 import mount from '../../templates/mount.json';
 import parts from '../../templates/parts.json';
+import survey from '../../templates/survey.json';
 import type { InputCell, LimitCell, PageTemplate, ResultCell } from './template.ts';
 
 /** The prebuilt workbook. Its files are validated by the tests, so the page need not do it again. */
-export const pages = [boat, gear, mount, checks, loads, parts] as readonly PageTemplate[];
+export const pages = [survey, boat, gear, mount, checks, loads, parts] as readonly PageTemplate[];
 
 const cells = pages.flatMap((page) => page.sections.flatMap((section) => section.cells));
 

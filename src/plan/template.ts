@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 
 /** Pages of the workbook, in the order of the work. */
-export const PAGES = ['Boat', 'Gear', 'Mount', 'Checks', 'Loads', 'Parts'] as const;
+export const PAGES = ['Survey', 'Boat', 'Gear', 'Mount', 'Checks', 'Loads', 'Parts'] as const;
 export type Page = (typeof PAGES)[number];
 
 const name = z.string().check(z.regex(/^[a-z][a-z0-9_]*$/), z.maxLength(64));
@@ -31,6 +31,8 @@ const inputSchema = z.strictObject({
   source: z.optional(z.string()),
   first: z.optional(z.boolean()),
   picture: z.optional(z.string()),
+  /** It matters only once one of these survey tables has rows; none: only where a reading is taken over from it. */
+  with_table: z.optional(z.array(name)),
 });
 
 const resultSchema = z.strictObject({

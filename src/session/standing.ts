@@ -1,7 +1,7 @@
 import type { State } from '../calc/limits/judge.ts';
 import { inputNamed, limitNamed } from '../plan/book.ts';
 import type { Plan } from '../plan/plan.ts';
-import { readingOf } from '../plan/plan.ts';
+import { isStandIn } from '../plan/stand-ins.ts';
 import type { LimitAnswer } from '../workbook/judged.ts';
 
 /** Limits as the board shows them: the worst first, each state apart. */
@@ -60,8 +60,6 @@ export function limitRestsOn(
   }
   return all;
 }
-
-const isStandIn = (plan: Plan, name: string): boolean => readingOf(plan, name)?.origin === 'stand-in';
 
 /** Stand-ins among the names that something rests on. */
 export const standInsAmong = (plan: Plan, names: Iterable<string>): readonly string[] =>

@@ -6,6 +6,7 @@ import { newPlan, standIn } from '../new-plan.ts';
 import { ownNameRefusal } from '../own-name.ts';
 import type { FitUp, Plan, Reading, Scenario, SurveyTable } from '../plan.ts';
 import { planClash } from '../plan-clash.ts';
+import { matters } from '../stand-ins.ts';
 import { rowsRefusal, tableNamed } from '../tables.ts';
 import type { PlanDocument } from './document.ts';
 import type { Fault } from './fault-of-issue.ts';
@@ -29,7 +30,7 @@ const named = (what: string, name: string, where: string): string => {
 /** Base values, with the template's own for what the file lacks. */
 function baseOf(document: PlanDocument, notes: string[]): ReadonlyMap<string, Reading> {
   const given = readingsOf(document.inputs, 'inputs', notes);
-  const missing = inputs.filter((cell) => !given.has(cell.name));
+  const missing = inputs.filter((cell) => !given.has(cell.name) && matters(document, cell.name));
   if (missing.length > 0) {
     const are = missing.length === 1 ? 'This input is' : `These ${missing.length} inputs are`;
     notes.push(

@@ -1,12 +1,10 @@
 import { cellNamed } from '../../plan/book.ts';
 import type { Plan } from '../../plan/plan.ts';
+import { standIns } from '../../plan/stand-ins.ts';
 import { formatValue } from '../../units/format-value.ts';
 import type { Judgement, LimitAnswer } from '../../workbook/judged.ts';
 
 const ORDER = ['past', 'no answer', 'near'];
-
-const standInsOf = (plan: Plan): number =>
-  [...plan.inputs.values()].filter((reading) => reading.origin === 'stand-in').length;
 
 function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string {
   const cell = cellNamed(result) ?? plan.ownCells.find((it) => it.name === result);
@@ -23,7 +21,7 @@ export function mailLines(plan: Plan, judgement: Judgement): readonly string[] {
   const counts = ORDER.map((state) => `${told.filter((it) => it.verdict.state === state).length} ${state}`);
   return [
     `Limits: ${counts.join(', ')}.`,
-    `It rests on ${standInsOf(plan)} stand-ins.`,
+    `It rests on ${standIns(plan, null).length} stand-ins.`,
     ...told.map((it) => line(it, plan)),
   ];
 }

@@ -2,6 +2,7 @@ import type { Place } from './route.ts';
 import { hasGrid } from './slots.tsx';
 
 const PAGES: readonly (readonly [Place, string])[] = [
+  ['survey', 'Survey'],
   ['boat', 'Boat'],
   ['gear', 'Gear'],
   ['mount', 'Mount'],
@@ -20,7 +21,7 @@ const DOORS: readonly (readonly [Place, string])[] = [
 ];
 
 const BAR: readonly (readonly [Place, string, readonly Place[]])[] = [
-  ['boat', 'Readings', ['boat', 'gear']],
+  ['boat', 'Readings', ['survey', 'boat', 'gear']],
   ['mount', 'Choices', ['mount']],
   ['drawing', 'Drawing', ['drawing']],
   ['board', 'Board', ['board']],
@@ -32,7 +33,7 @@ const Word = ({ to, word, here }: { to: Place; word: string; here: boolean }) =>
   </a>
 );
 
-const READINGS: readonly Place[] = ['boat', 'gear'];
+const READINGS: readonly Place[] = ['survey', 'boat', 'gear'];
 
 interface Props {
   readonly place: Place;

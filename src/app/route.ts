@@ -2,6 +2,7 @@ import { useSyncExternalStore } from 'react';
 
 /** Places of the page, each with a hash of its own, so that the browser's back works. */
 export const PLACES = [
+  'survey',
   'boat',
   'gear',
   'mount',

@@ -79,7 +79,10 @@ export function tableFor(
   if (overrides.size > 0)
     blocks.push(`Changed\n${columns([...overrides.keys()].map((name) => [name, show(name)]))}`);
   blocks.push(`Limits\n${columns(limitRows(workbook, plan))}`);
+  const isMeasured = plan.tables.some((table) => table.rows.length > 0);
   for (const page of pages) {
+    // Without a row in any table the survey has nothing to say.
+    if (page.page === 'Survey' && !isMeasured) continue;
     const rows = page.sections.flatMap((section) =>
       section.cells
         .filter((cell) => cell.kind === 'result')

@@ -225,7 +225,11 @@ export class Engine {
       if (change.address.sheet !== this.#sheet || change.address.col !== 0) continue;
       const name = this.#nameOfRow[change.address.row];
       if (name === undefined || !this.#contents.has(name)) continue;
-      this.#answers.set(name, answerOf(change.newValue));
+      const answer = answerOf(change.newValue);
+      const before = this.#answers.get(name);
+      // The engine tells of every cell without an answer each time; most still lack it for the same reason.
+      if (before?.why !== undefined && before.why === answer.why) continue;
+      this.#answers.set(name, answer);
       changed.add(name);
     }
     return changed;

@@ -1,9 +1,9 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Progress, Study } from '../studies/study.ts';
 import type { Workbook } from '../workbook/workbook.ts';
+import { benchOf } from './studies/bench-of.ts';
 import { ReplayEvaluators } from './studies/evaluators.ts';
 import type { StudyBench } from './studies/registry.ts';
-import { evaluatorOver } from './study-evaluator.ts';
 
 /** Longest a study may hold the page at a time, ms. */
 const SLICE = 8;
@@ -186,10 +186,7 @@ export class StudyDesk {
   #benchFor(plan: Plan): StudyBench {
     const workbook = this.#book();
     this.#evaluators ??= new ReplayEvaluators(workbook);
-    return {
-      evaluatorOf: (scenario) => evaluatorOver(workbook, plan, scenario),
-      points: this.#evaluators.of(plan),
-    };
+    return benchOf(workbook, this.#evaluators, plan);
   }
 
   #enqueue(job: Job<unknown>): void {

@@ -1,10 +1,11 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Evaluator, LimitSample, Sample } from '../studies/evaluator.ts';
+import type { Answer } from '../workbook/engine.ts';
 import type { LimitAnswer } from '../workbook/judged.ts';
 import { readOverrides } from '../workbook/overrides.ts';
 import type { Workbook } from '../workbook/workbook.ts';
 
-const sampleOf = ({ name, verdict, value, low, high }: LimitAnswer): LimitSample => ({
+export const sampleOf = ({ name, verdict, value, low, high }: LimitAnswer): LimitSample => ({
   name,
   state: verdict.state,
   room: verdict.room ?? null,
@@ -14,8 +15,12 @@ const sampleOf = ({ name, verdict, value, low, high }: LimitAnswer): LimitSample
   high: high ?? null,
 });
 
+/** A value as a study takes it: yes as 1, no as 0, null for none and for a word. */
+export const numberOf = ({ value }: Answer): number | null =>
+  typeof value === 'boolean' ? Number(value) : typeof value === 'number' ? value : null;
+
 /** What inputs that cannot be give: no answer anywhere, and why. */
-const refusedSample = (limits: readonly LimitAnswer[], why: string): Sample => ({
+export const refusedSample = (limits: readonly LimitAnswer[], why: string): Sample => ({
   value: () => null,
   limits: limits.map((it) => ({
     ...sampleOf(it),
@@ -39,10 +44,7 @@ export function evaluatorOver(workbook: Workbook, plan: Plan, scenario: string |
       workbook.show(plan, scenario, read.contents);
       return {
         limits: workbook.judgement().limits.map(sampleOf),
-        value(name) {
-          const { value } = workbook.answer(name);
-          return typeof value === 'boolean' ? Number(value) : typeof value === 'number' ? value : null;
-        },
+        value: (name) => numberOf(workbook.answer(name)),
       };
     },
   };

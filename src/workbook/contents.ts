@@ -1,5 +1,5 @@
 import { cellNamed, inputs, limitCells, limitNamed, results } from '../plan/book.ts';
-import { type Plan, readingOf } from '../plan/plan.ts';
+import { type OwnCell, type Plan, type Reading, readingOf } from '../plan/plan.ts';
 import type { Bound, LimitCell } from '../plan/template.ts';
 import type { Content } from './engine.ts';
 import { type Formula, readFormula } from './formula.ts';
@@ -9,9 +9,19 @@ const ROOM = '_room';
 
 const boundText = (bound: Bound): string => (typeof bound === 'object' ? `(-${bound.minus})` : String(bound));
 
+const ownNames = new WeakMap<readonly OwnCell[], ReadonlySet<string>>();
+
+function ownNamesOf({ ownCells }: Plan): ReadonlySet<string> {
+  const known = ownNames.get(ownCells);
+  if (known !== undefined) return known;
+  const names = new Set(ownCells.map(({ name }) => name));
+  ownNames.set(ownCells, names);
+  return names;
+}
+
 /** Names a formula may use: inputs, results, the plan's own cells, and the room of any graded limit. */
 export function isCellName(name: string, plan: Plan): boolean {
-  if (cellNamed(name) !== undefined || plan.ownCells.some((cell) => cell.name === name)) return true;
+  if (cellNamed(name) !== undefined || ownNamesOf(plan).has(name)) return true;
   const limit = name.endsWith(ROOM) ? limitNamed(name.slice(0, -ROOM.length)) : undefined;
   return limit !== undefined && limit.graded !== false;
 }
@@ -33,9 +43,25 @@ export function roomFormula(limit: LimitCell): string {
   return `=IF(${condition},${room},${none})`;
 }
 
+/** Formulas read before, by what holds them: only the names must be looked up again. */
+const readBefore = new WeakMap<OwnCell | Reading, Formula>();
+
+function readAgain(holder: OwnCell | Reading, text: string, plan: Plan): Formula | { why: string } {
+  const known = readBefore.get(holder);
+  if (known !== undefined && [...known.names].every((name) => isCellName(name, plan))) return known;
+  const read = readFormula(text, (name) => isCellName(name, plan));
+  if (!('why' in read)) readBefore.set(holder, read);
+  return read;
+}
+
 /** A formula's content for the engine; one that cannot be read becomes its own reason. */
-function formulaContent(text: string, plan: Plan, rooms: Set<string>): Content {
-  const read: Formula | { why: string } = readFormula(text, (name) => isCellName(name, plan));
+function formulaContent(
+  holder: OwnCell | Reading,
+  text: string,
+  plan: Plan,
+  rooms: Set<string>,
+): { formula: string } {
+  const read = readAgain(holder, text, plan);
   if ('why' in read) return { formula: reasonFormula(read.why) };
   for (const name of read.names) if (name.endsWith(ROOM) && cellNamed(name) === undefined) rooms.add(name);
   return { formula: read.text };
@@ -55,17 +81,18 @@ export function contentsOf(plan: Plan, scenario: string | null): Map<string, Con
   const rooms = new Set<string>();
   for (const cell of inputs) {
     const reading = readingOf(plan, cell.name, scenario);
-    const formula = reading?.formula;
     contents.set(
       cell.name,
-      formula === undefined ? (reading?.value ?? null) : formulaContent(formula, plan, rooms),
+      reading?.formula === undefined
+        ? (reading?.value ?? null)
+        : formulaContent(reading, reading.formula, plan, rooms),
     );
   }
   for (const [name, content] of knownResults) contents.set(name, content);
   for (const cell of plan.ownCells) {
     contents.set(
       cell.name,
-      cell.formula === undefined ? cell.value : formulaContent(cell.formula, plan, rooms),
+      cell.formula === undefined ? cell.value : formulaContent(cell, cell.formula, plan, rooms),
     );
   }
   for (const limit of limitCells) {

@@ -19,17 +19,22 @@ export type Changed = ReadonlySet<string>;
 export class Workbook {
   readonly #engine: Engine;
   #plan: Plan;
+  /** Undefined while something else than the plan's own contents is shown. */
+  #scenario: string | null | undefined;
   #contents: ReadonlyMap<string, Content>;
   #uses: Map<string, readonly string[]> | undefined;
 
   constructor(plan: Plan, scenario: string | null = plan.active) {
     this.#plan = plan;
+    this.#scenario = scenario;
     this.#contents = contentsOf(plan, scenario);
     this.#engine = new Engine(this.#contents, labelOf, tableContents(plan));
   }
 
   /** Shows a plan in a scenario; `overrides` go over both. Gives back the names whose answers changed. */
   show(plan: Plan, scenario: string | null, overrides?: ReadonlyMap<string, Content>): Changed {
+    const asItIs = overrides === undefined || overrides.size === 0;
+    if (asItIs && plan === this.#plan && scenario === this.#scenario) return new Set();
     const contents = contentsOf(plan, scenario);
     if (overrides !== undefined) for (const [name, content] of overrides) contents.set(name, content);
     const gone = [...this.#contents.keys()].filter((name) => !contents.has(name));
@@ -38,6 +43,7 @@ export class Workbook {
     const moved = this.#engine.setTables(tableContents(plan));
     const removed = gone.length === 0 ? [] : this.#engine.remove(gone);
     this.#plan = plan;
+    this.#scenario = asItIs ? scenario : undefined;
     this.#contents = contents;
     return new Set([...changed, ...moved, ...removed]);
   }

@@ -1,9 +1,13 @@
 import type { Plan } from '../../plan/plan.ts';
+import type { Evaluator } from '../../studies/evaluator.ts';
 import type { Evaluators, PointEvaluator, PointRange, PointsAsk, Road } from '../../studies/points.ts';
 import type { LimitRule } from '../../workbook/limit-rule.ts';
 import type { Proved } from '../../workbook/replay/prove.ts';
+import type { Replay } from '../../workbook/replay/replay.ts';
 import type { Workbook } from '../../workbook/workbook.ts';
+import { evaluatorOver } from '../study-evaluator.ts';
 import { enginePoints } from './engine-points.ts';
+import { replayOneAtATime } from './one-at-a-time.ts';
 import { replayPoints } from './replay-points.ts';
 
 /** Proofs of earlier studies, by what they were about; a handful of plans fit. */
@@ -37,6 +41,11 @@ function checkNames(workbook: Workbook, { inputs, results }: PointsAsk): void {
   if (unknown !== undefined) throw new RangeError(`There is no cell named ${unknown}.`);
 }
 
+/** What a study's points are worked out with. */
+type Ready =
+  | { readonly limits: readonly LimitRule[]; readonly replay: Replay; readonly why?: undefined }
+  | { readonly limits: readonly LimitRule[]; readonly why: string; readonly replay?: undefined };
+
 /** Makes evaluators for the studies of a plan, over a workbook that nothing else looks at. */
 export class ReplayEvaluators {
   readonly #workbook: Workbook;
@@ -50,6 +59,17 @@ export class ReplayEvaluators {
     return { points: (scenario, ask, ranges) => this.#points(plan, scenario, ask, ranges) };
   }
 
+  /**
+   * The same for studies that look at one point at a time. Only the results asked for can be looked at, and only the
+   * inputs asked for can be varied.
+   */
+  oneAtATime(plan: Plan, scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): Evaluator {
+    const made = this.#proved(plan, scenario, ask, ranges);
+    return made.replay === undefined
+      ? evaluatorOver(this.#workbook, plan, scenario)
+      : replayOneAtATime(made.replay, plan, scenario);
+  }
+
   #points(
     plan: Plan,
     scenario: string | null,
@@ -57,23 +77,29 @@ export class ReplayEvaluators {
     ranges: readonly PointRange[],
   ): PointEvaluator & { readonly road: Road } {
     const workbook = this.#workbook;
+    const { replay, limits, why } = this.#proved(plan, scenario, ask, ranges);
+    if (replay === undefined) {
+      const names = limits.map((it) => it.name);
+      return {
+        ...enginePoints(workbook, plan, scenario, { ...ask, limits: names }),
+        road: { by: 'engine', why },
+      };
+    }
+    const present = new Map(workbook.names.map((name) => [name, workbook.answer(name).value]));
+    return { ...replayPoints(replay, (name) => present.get(name) ?? null), road: { by: 'replay' } };
+  }
+
+  /** Shows the plan and makes a replay that is equal to it over the ranges, or says why there is none. */
+  #proved(plan: Plan, scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): Ready {
+    const workbook = this.#workbook;
     workbook.show(plan, scenario);
     checkNames(workbook, ask);
     const limits = rulesOf(workbook, ask.limits);
     const replayed = workbook.replay(ask.inputs, ask.results, limits);
-    const byEngine = (why: string) => {
-      const names = limits.map((it) => it.name);
-      return {
-        ...enginePoints(workbook, plan, scenario, { ...ask, limits: names }),
-        road: { by: 'engine', why } as const,
-      };
-    };
-    if (!replayed.ok) return byEngine(replayed.why);
+    if (!replayed.ok) return { limits, why: replayed.why };
     const { replay } = replayed;
     const proved = this.#proof(proofKey(workbook, ask, ranges), () => workbook.prove(replay, ranges));
-    if (!proved.equal) return byEngine(proved.why);
-    const present = new Map(workbook.names.map((name) => [name, workbook.answer(name).value]));
-    return { ...replayPoints(replay, (name) => present.get(name) ?? null), road: { by: 'replay' } };
+    return proved.equal ? { limits, replay } : { limits, why: proved.why };
   }
 
   #proof(key: string, make: () => Proved): Proved {

@@ -2,10 +2,11 @@ import { type DriversAsk, drivers } from '../../studies/drivers.ts';
 import type { Evaluator } from '../../studies/evaluator.ts';
 import { type MapAsk, map } from '../../studies/map/map.ts';
 import { type OddsAsk, odds } from '../../studies/odds.ts';
-import type { Evaluators } from '../../studies/points.ts';
+import type { Evaluators, PointRange, PointsAsk } from '../../studies/points.ts';
 import type { ProposalsAsk } from '../../studies/proposals/ask.ts';
 import { proposals } from '../../studies/proposals/proposals.ts';
 import { type RemedyAsk, remedies } from '../../studies/remedies.ts';
+import { widened } from '../../studies/stops.ts';
 import type { Study } from '../../studies/study.ts';
 import { type SweepAsk, sweep, trace } from '../../studies/sweep.ts';
 import { type TurningAsk, turning } from '../../studies/turning.ts';
@@ -13,7 +14,10 @@ import { values } from '../../studies/values.ts';
 
 /** What a study is worked out with: one point at a time, or many at once. */
 export interface StudyBench {
+  /** Any input may be varied and any result looked at: the engine answers. */
   readonly evaluatorOf: (scenario: string | null) => Evaluator;
+  /** Only what is asked for: a replay answers, where it is proved equal to the engine. */
+  readonly oneAtATime: (scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]) => Evaluator;
   readonly points: Evaluators;
 }
 
@@ -45,12 +49,26 @@ const withPresent = ({ evaluatorOf }: StudyBench, { scenario, ...ask }: SweepCal
   present: evaluatorOf(scenario).evaluate(new Map()).value(ask.input),
 });
 
+/** An evaluator for a sweep of one scenario. */
+const sweeping = (bench: StudyBench, scenario: string | null, ask: SweepAsk): Evaluator => {
+  const { input: name, results, whole, only } = ask;
+  const range: PointRange = only === undefined ? { name, ...widened(ask), whole } : { name, values: only };
+  return bench.oneAtATime(scenario, { inputs: [name], results }, [range]);
+};
+
 /** Every study by the name it is asked by, on the page and on the command line. Asks and answers are plain data. */
 export const STUDIES = {
-  sweep: run((bench, ask: SweepCall) => sweep(bench.evaluatorOf(ask.scenario), withPresent(bench, ask))),
-  lines: run((bench, { scenarios, ...ask }: LinesCall) =>
-    trace(scenarios.map(bench.evaluatorOf), withPresent(bench, ask)),
-  ),
+  sweep: run((bench, call: SweepCall) => {
+    const ask = withPresent(bench, call);
+    return sweep(sweeping(bench, call.scenario, ask), ask);
+  }),
+  lines: run((bench, { scenarios, ...call }: LinesCall) => {
+    const ask = withPresent(bench, call);
+    return trace(
+      scenarios.map((scenario) => sweeping(bench, scenario, ask)),
+      ask,
+    );
+  }),
   remedies: run((bench, { scenario, ...ask }: RemediesCall) => remedies(bench.evaluatorOf(scenario), ask)),
   values: run((bench, { scenario, names }: ValuesCall) => values(bench.evaluatorOf(scenario), names)),
   map: run((bench, ask: MapAsk) => map(bench.points, ask)),

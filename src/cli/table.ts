@@ -1,12 +1,10 @@
 import { cellNamed, pages } from '../plan/book.ts';
+import { CAUTION } from '../plan/caution.ts';
 import type { Plan, Units } from '../plan/plan.ts';
 import { formatValue } from '../units/format-value.ts';
 import type { Content } from '../workbook/engine.ts';
 import type { LimitAnswer } from '../workbook/judged.ts';
 import type { Workbook } from '../workbook/workbook.ts';
-
-const CAUTION =
-  'These are estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.';
 
 const unitOf = (name: string, plan: Plan): string =>
   cellNamed(name)?.unit ?? plan.ownCells.find((cell) => cell.name === name)?.unit ?? '–';

@@ -1,4 +1,5 @@
 import { tableNamed } from '../plan/tables.ts';
+import { countRefusal } from './count-refusal.ts';
 import { formulaWords } from './formula-words.ts';
 import { tableRefusal } from './table-places.ts';
 import type { Token } from './token.ts';
@@ -105,6 +106,8 @@ export function readFormula(text: string, isName: (name: string) => boolean): Fo
     }
     names.add(name);
   }
+  const miscounted = countRefusal(tokens);
+  if (miscounted !== undefined) return { why: miscounted };
   const misplaced = tableRefusal(tokens);
   if (misplaced !== undefined) return { why: misplaced };
   // The engine takes a word for a function only when its bracket follows at once.

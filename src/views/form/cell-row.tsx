@@ -1,6 +1,7 @@
 import { memo, type ReactNode, useCallback, useId, useState } from 'react';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
+import { unusedWords } from '../../session/unused.ts';
 import { EntryField } from '../parts/entry-field.tsx';
 import { isPicked, PickField } from '../parts/pick-field.tsx';
 import { pointAt, useIsPointed } from '../parts/pointed.ts';
@@ -12,7 +13,6 @@ import { useUnits } from '../parts/use-units.ts';
 import { useChanged, useDraft, useLook, useSession } from '../use-session.ts';
 import { CellMeta } from './cell-meta.tsx';
 import { CellNotes } from './cell-notes.tsx';
-import { unusedWords } from './unused.ts';
 import './cell-row.css';
 
 const useValue = (name: string) => useLook(useCallback((it: Session) => it.value(name), [name]));

@@ -1,20 +1,10 @@
-import type { Reading, Units, Value } from '../../plan/plan.ts';
-import { parseEntry } from '../../units/parse-entry.ts';
+import type { Reading, Value } from '../../plan/plan.ts';
+import { withUnit } from '../../session/typed-text.ts';
+import { bareUnit } from '../parts/length-style.ts';
 import type { Column } from './columns.ts';
 import type { Facts } from './facts.ts';
 import { offByFigure } from './off-by.ts';
 import type { GridRow } from './rows.ts';
-
-const bare = (units: Units): 'mm' | 'in' => (units === 'in' ? 'in' : 'mm');
-
-/** A length that means one thing in millimetres and another in inches carries no unit of its own. */
-function isBare(typed: string): boolean {
-  const as = (unit: 'mm' | 'in'): unknown => {
-    const entry = parseEntry(typed, { name: '', kind: 'length', unit: 'mm', bare: unit });
-    return entry.ok && !entry.empty ? entry.value : undefined;
-  };
-  return as('mm') !== as('in');
-}
 
 /** A value as a person could have typed it, to the last digit. */
 const plainly = (value: Value): string => {
@@ -28,9 +18,7 @@ function inputText(reading: Reading | undefined, unit: string, meant: 'mm' | 'in
   const { formula, typed, value } = reading;
   if (formula !== undefined) return formula;
   const text = typed ?? plainly(value);
-  if (unit !== 'mm' || text === '' || !isBare(text)) return text;
-  const typedIn = typed === undefined ? 'mm' : (reading.unit ?? 'mm');
-  return typedIn === meant ? text : `${text} ${typedIn}`;
+  return unit === 'mm' ? withUnit(text, typed === undefined ? 'mm' : (reading.unit ?? 'mm'), meant) : text;
 }
 
 function ownText(facts: Facts, meant: 'mm' | 'in' | undefined): string {
@@ -78,7 +66,7 @@ export function refusedIn(
  * another one.
  */
 export const editText = (row: GridRow, column: Column, facts: Facts): string =>
-  refusedIn(row, column, facts)?.typed ?? textOf(row, column, facts, bare(facts.units));
+  refusedIn(row, column, facts)?.typed ?? textOf(row, column, facts, bareUnit(facts.units));
 
 /** The same for the clipboard, where a length never stands without its unit: it may be pasted in another plan. */
 export const copyText = (row: GridRow, column: Column, facts: Facts): string =>

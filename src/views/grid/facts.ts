@@ -1,5 +1,6 @@
 import type { OwnCell, Reading, Units } from '../../plan/plan.ts';
 import type { Session } from '../../session/session.ts';
+import { unusedWords } from '../../session/unused.ts';
 import type { Answer } from '../../workbook/engine.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
 import { type KeptText, keptText } from './kept-text.ts';
@@ -22,6 +23,8 @@ export interface Facts {
   /** Whether the scenario shown has its own value here. */
   readonly apart: boolean;
   readonly changed: boolean;
+  /** When an input counts, while it does not. */
+  readonly unused: string | undefined;
   readonly units: Units;
   readonly ready: boolean;
 }
@@ -44,6 +47,7 @@ export function factsOf(session: Session, row: GridRow): Facts {
     locked: plan.locked.has(name),
     apart: isInput && plan.active !== null && reading !== plan.inputs.get(name),
     changed: session.changed.has(name),
+    unused: isInput ? unusedWords(name, (other) => session.value(other)) : undefined,
     units: plan.units,
     ready: session.ready,
   };
@@ -61,6 +65,7 @@ const PARTS = [
   'locked',
   'apart',
   'changed',
+  'unused',
   'units',
   'ready',
 ] as const satisfies readonly (keyof Facts)[];

@@ -26,11 +26,12 @@ export function formulaFrom(formula: string, plan: Plan): string {
 
 /** Where a row's value comes from, in words. */
 export function fromWords(row: CellRow, facts: Facts, plan: Plan): string {
-  const { reading, own, locked, apart } = facts;
+  const { reading, own, locked, apart, unused } = facts;
   if (row.kind === 'own') return own?.formula === undefined ? 'own cell' : formulaFrom(own.formula, plan);
   if (row.cell.kind === 'result') return formulaFrom(row.cell.formula, plan);
   if (reading === undefined) return '';
   if (locked) return 'already drilled';
+  if (unused !== undefined) return unused;
   if (reading.formula !== undefined) return formulaFrom(reading.formula, plan);
   const origin = ORIGIN[reading.origin];
   if (!apart || plan.active === null) return origin;

@@ -2,6 +2,7 @@ import { type KeyboardEvent, useCallback, useRef, useState } from 'react';
 import type { Reading, Units, Value } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
+import { typedText } from '../../session/typed-text.ts';
 import { useDraft, useLook, useReading, useSession } from '../use-session.ts';
 import { glide } from './glide.ts';
 import { bareUnit } from './length-style.ts';
@@ -23,18 +24,6 @@ export const edgeOf = (reading: Reading | undefined): string => {
   if (reading === undefined) return '';
   return reading.formula === undefined ? EDGE[reading.origin] : 'entry-formula';
 };
-
-const ENDS_IN_A_NUMBER = /[\d¼½¾⅛⅜⅝⅞]$/;
-
-/** The text a person gets back to edit: as typed, with its unit when a bare number would now mean another one. */
-function typedText(reading: Reading, cell: InputCell, units: Units): string | undefined {
-  const { formula, typed, unit } = reading;
-  if (formula !== undefined) return formula;
-  if (typed === undefined) return undefined;
-  const meant = cell.unit === 'mm' ? bareUnit(units) : cell.unit;
-  const needsUnit = unit !== undefined && unit !== meant && unit !== '–' && ENDS_IN_A_NUMBER.test(typed);
-  return needsUnit ? `${typed} ${unit}` : typed;
-}
 
 /** Selects a field's whole text once it is shown, unless the keyboard has gone on meanwhile. */
 const selectSoon = (field: HTMLInputElement): void => {
@@ -73,7 +62,7 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   const figure = value === null ? '' : (piece?.figure ?? '');
   const keptText = (): string => {
     const now = session.reading(cell.name);
-    return (now === undefined ? undefined : typedText(now, cell, units)) ?? figure;
+    return (now === undefined ? undefined : typedText(now, cell.unit, bareUnit(units))) ?? figure;
   };
 
   const show = (next: string): void => {

@@ -1,6 +1,13 @@
 import { memo } from 'react';
+import {
+  MARK_HEIGHT,
+  MARK_WIDTH,
+  type Marked,
+  markGeometry,
+  type Peg,
+  SLOT_Y,
+} from '../../drawings/mark-geometry.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
-import { MARK_HEIGHT, MARK_WIDTH, type Marked, markGeometry, type Peg, SLOT_Y } from './mark-geometry.ts';
 import './mark.css';
 
 const RADIUS = 5;

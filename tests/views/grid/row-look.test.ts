@@ -103,6 +103,8 @@ describe('the other columns', () => {
     expect(lookAt(session, 'shim_stack', 'from').text).toBe('from shims, shim thickness');
     session.edit('Lock', (plan) => setLocked(plan, 'shim_count', true));
     expect(lookAt(session, 'shim_count', 'from').text).toBe('already drilled');
+    expect(lookAt(session, 'single_foot_height', 'from').text).toBe('counts with one strut');
+    expect(lookAt(session, 'port_foot_height', 'from').text).not.toContain('counts');
   });
 
   it('name the scenario that has its own value', () => {

@@ -1,4 +1,4 @@
-import type { Value } from '../../plan/plan.ts';
+import type { Value } from '../plan/plan.ts';
 
 type Look = (name: string) => Value;
 

@@ -1,4 +1,4 @@
-import type { State } from '../../calc/limits/judge.ts';
+import type { State } from '../calc/limits/judge.ts';
 
 /** What the limit mark shows. */
 export interface Marked {
@@ -44,7 +44,8 @@ const CLEAR = 8;
 const clamped = (x: number, from: number, to: number): number => Math.min(to, Math.max(from, x));
 
 /** Distance of the ring from the box's edge on the side of its single jaw. */
-const besideOne = (ratio: number): number => 24 + (28 * ratio) / (ratio + 0.5);
+const besideOne = (ratio: number): number =>
+  Number.isFinite(ratio) ? 24 + (28 * ratio) / (ratio + 0.5) : 52;
 
 const hasBoth = ({ low, high }: Marked): boolean => low !== undefined && high !== undefined;
 

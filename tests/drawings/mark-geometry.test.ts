@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { judge } from '../../../src/calc/limits/judge.ts';
-import { type Marked, markGeometry } from '../../../src/views/parts/mark-geometry.ts';
+import { judge } from '../../src/calc/limits/judge.ts';
+import { type Marked, markGeometry } from '../../src/drawings/mark-geometry.ts';
 
 const marked = (value: number, low?: number, high?: number, near = 10, graded = true): Marked => {
   const { state, ratio } = judge({ value, low, high, near, applies: true, graded });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { inputNamed } from '../../../src/plan/book.ts';
-import { newPlan } from '../../../src/plan/new-plan.ts';
-import type { Value } from '../../../src/plan/plan.ts';
-import { unusedWords } from '../../../src/views/form/unused.ts';
-import { Workbook } from '../../../src/workbook/workbook.ts';
+import { inputNamed } from '../../src/plan/book.ts';
+import { newPlan } from '../../src/plan/new-plan.ts';
+import type { Value } from '../../src/plan/plan.ts';
+import { unusedWords } from '../../src/session/unused.ts';
+import { Workbook } from '../../src/workbook/workbook.ts';
 
 const given =
   (values: Readonly<Record<string, Value>>) =>

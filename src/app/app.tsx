@@ -22,6 +22,7 @@ import {
   LostDoor,
   OwnBoat,
   OwnCells,
+  PaperDoor,
   PlanDoor,
   ReadingPicture,
   Reference,
@@ -43,6 +44,7 @@ const BROAD: ReadonlySet<Place> = new Set([
   'scenarios',
   'studies',
   'plan',
+  'paper',
   'own-boat',
   'reference',
 ]);
@@ -166,6 +168,8 @@ function Middle({ place, shape, asked, kept, onReading }: MiddleProps) {
       return ready ? <GridView {...(asked === undefined ? {} : { asked })} /> : null;
     case 'plan':
       return <PlanDoor kept={kept} />;
+    case 'paper':
+      return <PaperDoor />;
     case 'own-boat':
       return <OwnBoat onUnderway={onReading} onDone={() => go(isWide ? 'mount' : 'board')} />;
     case 'reference':

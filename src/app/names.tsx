@@ -18,6 +18,7 @@ const DOORS: readonly (readonly [Place, string])[] = [
   ['studies', 'Studies'],
   ['scenarios', 'Scenarios'],
   ['plan', 'Plan'],
+  ['paper', 'Paper'],
 ];
 
 const BAR: readonly (readonly [Place, string, readonly Place[]])[] = [

@@ -13,6 +13,7 @@ export const PLACES = [
   'scenarios',
   'workbook',
   'plan',
+  'paper',
   'own-boat',
   'reference',
   'not-judged',

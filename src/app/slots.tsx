@@ -28,6 +28,7 @@ const LazyScenarios = lazy(async () => ({
   default: (await import('../views/scenarios/scenario-panel.tsx')).ScenarioPanel,
 }));
 const LazyPlan = lazy(async () => ({ default: (await import('./plan-door.tsx')).PlanDoor }));
+const LazyPaper = lazy(async () => ({ default: (await import('./paper-door.tsx')).PaperDoor }));
 const LazyLost = lazy(async () => ({ default: (await import('./plan-door.tsx')).LostDoor }));
 const LazyOwnBoat = lazy(async () => ({ default: (await import('../views/own-boat/own-boat.tsx')).OwnBoat }));
 const LazyOwnCells = lazy(async () => ({
@@ -122,6 +123,12 @@ export const ScenarioPanel = () => (
 export const PlanDoor = ({ kept }: { readonly kept: Kept }) => (
   <Slot name="plan">
     <LazyPlan kept={kept} />
+  </Slot>
+);
+
+export const PaperDoor = () => (
+  <Slot name="sheets">
+    <LazyPaper />
   </Slot>
 );
 

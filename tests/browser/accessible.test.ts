@@ -46,6 +46,7 @@ const PLACES = [
   'studies/sweep',
   'studies/map',
   'plan',
+  'paper',
   'own-boat',
   'reference',
   'not-judged',

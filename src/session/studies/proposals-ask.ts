@@ -9,7 +9,7 @@ import { SEED } from './asks.ts';
 import { type FreeChoice, freedAmong } from './free-choices.ts';
 
 /** Mounts looked at in one search. */
-export const EVALUATIONS = 24_000;
+export const EVALUATIONS = 60_000;
 /** Values tried of a bound or gear value that might be given way on. */
 const TRIED = 25;
 /** Measures of a part that another part could have; strengths, loads and factors are nobody's to choose. */

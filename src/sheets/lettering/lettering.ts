@@ -93,26 +93,41 @@ export class Lettering {
     return text.split('\n').flatMap((paragraph) => this.#broken(paragraph, style, width));
   }
 
+  /** Adds up words, which are met again and again, rather than measuring every beginning of every line. */
   #broken(text: string, style: Style, width: number): string[] {
     const lines: string[] = [];
+    const space = this.width(' ', style);
     let line = '';
+    let long = 0;
     for (const word of text.split(' ')) {
-      const longer = line === '' ? word : `${line} ${word}`;
-      if (this.width(longer, style) <= width) {
-        line = longer;
+      const its = this.width(word, style);
+      const longer = line === '' ? its : long + space + its;
+      if (longer <= width) {
+        line = line === '' ? word : `${line} ${word}`;
+        long = longer;
         continue;
       }
       if (line !== '') lines.push(line);
-      line = '';
-      for (const letter of split(word)) {
-        if (line !== '' && this.width(line + letter, style) > width) {
-          lines.push(line);
-          line = '';
-        }
-        line += letter;
-      }
+      const parts = its <= width ? [word] : this.#parts(word, style, width);
+      lines.push(...parts.slice(0, -1));
+      line = parts.at(-1) ?? '';
+      long = this.width(line, style);
     }
     return [...lines, line];
+  }
+
+  /** A word in pieces no wider than a line. */
+  #parts(word: string, style: Style, width: number): string[] {
+    const parts: string[] = [];
+    let part = '';
+    for (const letter of split(word)) {
+      if (part !== '' && this.width(part + letter, style) > width) {
+        parts.push(part);
+        part = '';
+      }
+      part += letter;
+    }
+    return [...parts, part];
   }
 
   #fileFor(face: Face, letter: string): FontFile | undefined {

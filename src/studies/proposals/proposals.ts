@@ -11,12 +11,12 @@ import { search } from './search.ts';
 import { tidied } from './tidy.ts';
 
 /** Mounts looked at where the formula engine answers each by itself. */
-const MOST_BY_ENGINE = 1500;
+const MOST_BY_ENGINE = 1200;
 /** Mounts looked at to see whether a few limits alone can be kept, and how often. */
-const PER_CHECK = 2000;
+const PER_CHECK = 6000;
 const MOST_CHECKS = 12;
 /** Steps of the search between two reports of what it has found. */
-const BETWEEN_REPORTS = 8;
+const BETWEEN_REPORTS = 24;
 
 const NOTHING: Mount = {
   values: [],

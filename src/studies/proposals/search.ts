@@ -31,14 +31,8 @@ interface Case {
   /** The best score of this crowd, and for how many rounds it has stood. */
   high: number;
   idle: number;
-  /** It has come to its end; another begins. */
-  isSpent: boolean;
-}
-
-/** Mounts that a case would like looked at, and what it makes of their scores. */
-interface Turn {
-  readonly genes: readonly Genes[];
-  readonly absorb: (scores: readonly number[]) => void;
+  /** The best score of all its crowds. */
+  best: number;
 }
 
 /** Every way of setting the counts among the freed choices, as long as they are few. */
@@ -136,7 +130,7 @@ function* lookAtAll(
  * score.
  */
 export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, number, void> {
-  const { freed, random, evaluations, watch, judged, first, firstThatHolds } = ask;
+  const { freed, random, evaluations, watch, judged, first } = ask;
   if (countOf(freed) <= evaluations) return yield* lookAtAll(bench, ask);
   const start = bench.looked;
   const used = (): number => bench.looked - start;
@@ -149,55 +143,41 @@ export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, numbe
       freed.map(({ values }) => Math.floor(random() * values.length)),
     );
 
-  const begin = (it: Case, given: readonly Genes[]): Turn => {
-    const crowd = [
+  const begin = (it: Case, given: readonly Genes[]): void => {
+    it.crowd = [
       ...given.map((genes) => held(it, genes)),
       ...Array.from({ length: Math.max(4, CROWD - given.length) }, () => drawn(it.fixed)),
     ];
-    return {
-      genes: crowd,
-      absorb(scores) {
-        [it.crowd, it.scores, it.high, it.idle, it.isSpent] = [
-          crowd,
-          [...scores],
-          Math.max(...scores),
-          0,
-          false,
-        ];
-      },
-    };
+    it.scores = bench.lookAt(it.crowd, watch, judged).map((seen) => seen.score);
+    it.high = Math.max(...it.scores);
+    it.best = Math.max(it.best, it.high);
+    it.idle = 0;
   };
-  const evolve = (it: Case): Turn => {
+  const evolve = (it: Case): void => {
     const children = it.crowd.map((_, parent) => childOf(it, parent, freed, random));
-    return {
-      genes: children,
-      absorb(scores) {
-        scores.forEach((score, n) => {
-          if (score < (it.scores[n] as number)) return;
-          it.crowd[n] = children[n] as Genes;
-          it.scores[n] = score;
-        });
-        const now = Math.max(...it.scores);
-        it.idle = now > it.high ? 0 : it.idle + 1;
-        it.high = now;
-      },
-    };
+    bench.lookAt(children, watch, judged).forEach(({ score }, n) => {
+      if (score < (it.scores[n] as number)) return;
+      it.crowd[n] = children[n] as Genes;
+      it.scores[n] = score;
+    });
+    const now = Math.max(...it.scores);
+    it.idle = now > it.high ? 0 : it.idle + 1;
+    it.high = now;
+    it.best = Math.max(it.best, now);
   };
-  /** One step to the best neighbour; a crowd whose best has no better one is spent. */
-  const walk = (it: Case): Turn => {
+  /** One step to the best neighbour; whether there was a better one. */
+  const walk = (it: Case): boolean => {
     const at = it.scores.indexOf(it.high);
     const around = neighbours(it.crowd[at] as Genes, it, freed);
-    return {
-      genes: around,
-      absorb(scores) {
-        const high = Math.max(Number.NEGATIVE_INFINITY, ...scores);
-        it.isSpent = high <= it.high;
-        if (it.isSpent) return;
-        it.crowd[at] = around[scores.indexOf(high)] as Genes;
-        it.scores[at] = high;
-        it.high = high;
-      },
-    };
+    const seen = around.length === 0 ? [] : bench.lookAt(around, watch, judged);
+    const scores = seen.map((mount) => mount.score);
+    const high = Math.max(Number.NEGATIVE_INFINITY, ...scores);
+    if (high <= it.high) return false;
+    it.crowd[at] = around[scores.indexOf(high)] as Genes;
+    it.scores[at] = high;
+    it.high = high;
+    it.best = Math.max(it.best, high);
+    return true;
   };
 
   const cases = casesOf(freed).map(
@@ -207,28 +187,22 @@ export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, numbe
       scores: [],
       high: Number.NEGATIVE_INFINITY,
       idle: 0,
-      isSpent: false,
+      best: Number.NEGATIVE_INFINITY,
     }),
   );
-  let best = Number.NEGATIVE_INFINITY;
-  const isOver = (): boolean => used() >= evaluations || (firstThatHolds === true && best >= 1);
-  // Every case has its turn in one round, because many mounts together are looked at quicker than each by itself.
-  let turns = cases.map((it) => begin(it, first));
-  for (;;) {
-    const seen = bench.lookAt(
-      turns.flatMap((it) => it.genes),
-      watch,
-      judged,
-    );
-    let from = 0;
-    for (const { genes, absorb } of turns) {
-      const scores = seen.slice(from, from + genes.length).map((it) => it.score);
-      absorb(scores);
-      best = Math.max(best, ...scores);
-      from += genes.length;
+  const best = (): number => Math.max(...cases.map((it) => it.best));
+  const isOver = (): boolean => used() >= evaluations || (ask.firstThatHolds === true && best() >= 1);
+  for (const it of cases) {
+    begin(it, first);
+    yield progress();
+    if (ask.firstThatHolds === true && best() >= 1) return best();
+  }
+  while (!isOver()) {
+    for (const it of cases) {
+      if (it.idle < PATIENCE) evolve(it);
+      else if (!walk(it)) begin(it, []);
     }
     yield progress();
-    if (isOver()) return best;
-    turns = cases.map((it) => (it.isSpent ? begin(it, []) : it.idle < PATIENCE ? evolve(it) : walk(it)));
   }
+  return best();
 }

@@ -22,6 +22,8 @@ import { beadLengthRecord, beadVolumeRecord } from './fasteners/sealant.ts';
 import { shimBoltBendingRecord } from './fasteners/shim-bolt-bending.ts';
 import { threadBeyondRecord } from './fasteners/thread-beyond.ts';
 import { boltForceRecord, tighteningTorqueRecord } from './fasteners/torque.ts';
+import { bobLeanRecord } from './fit/bob-lean.ts';
+import { levelledLeanRecord, levelledSideLeanRecord } from './fit/levelled-lean.ts';
 import { roomAboveRecord, roomBelowRecord, roomBetweenRecord } from './limits/room.ts';
 import { heldForceRecord } from './loads/held-force.ts';
 import {
@@ -161,6 +163,9 @@ export const catalogue: readonly LibraryFunction[] = [
   holesClearRecord,
   holesBorderRecord,
   airClearRecord,
+  bobLeanRecord,
+  levelledLeanRecord,
+  levelledSideLeanRecord,
 ];
 
 /** Functions that give a table: they stand only where another function takes one. */

@@ -30,6 +30,7 @@ import {
   RemedySentence,
   ScenarioPanel,
   SideDrawing,
+  SurveyPage,
   SweepPanel,
 } from './slots.tsx';
 import { StudiesPlace } from './studies-place.tsx';
@@ -158,6 +159,13 @@ function Middle({ place, shape, asked, kept, onReading }: MiddleProps) {
   const results = RESULTS[place];
   if (results !== undefined) return <ResultsPage page={results} opened={asked} />;
   switch (place) {
+    case 'survey':
+      return (
+        <SurveyPage
+          form={<FormPage page="Survey" />}
+          results={<ResultsPage page="Survey" opened={asked} />}
+        />
+      );
     case 'own-cells':
       return <OwnCells />;
     case 'studies':

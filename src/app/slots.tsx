@@ -1,4 +1,4 @@
-import { lazy } from 'react';
+import { lazy, type ReactNode } from 'react';
 import type { PictureAsk } from '../session/own-boat/picture-ask.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import type { Kept } from './kept.ts';
@@ -33,6 +33,9 @@ const LazyLost = lazy(async () => ({ default: (await import('./plan-door.tsx')).
 const LazyOwnBoat = lazy(async () => ({ default: (await import('../views/own-boat/own-boat.tsx')).OwnBoat }));
 const LazyOwnCells = lazy(async () => ({
   default: (await import('../views/own-cells/own-cells.tsx')).OwnCells,
+}));
+const LazySurvey = lazy(async () => ({
+  default: (await import('../views/survey/survey-page.tsx')).SurveyPage,
 }));
 const LazyReference = lazy(async () => ({
   default: (await import('../views/reference/reference.tsx')).Reference,
@@ -105,6 +108,12 @@ export const OwnBoat = (props: OwnBoatProps) => (
 export const OwnCells = () => (
   <Slot name="page Own cells">
     <LazyOwnCells />
+  </Slot>
+);
+
+export const SurveyPage = ({ form, results }: { readonly form: ReactNode; readonly results: ReactNode }) => (
+  <Slot name="survey">
+    <LazySurvey form={form} results={results} />
   </Slot>
 );
 

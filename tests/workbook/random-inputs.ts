@@ -39,7 +39,7 @@ const SILLY: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 function arbitraryOf(cell: InputCell): fc.Arbitrary<number | boolean | string> {
-  const base = caseInputs[cell.name] as number | boolean | string;
+  const base = caseInputs[cell.name] ?? cell.value;
   if (cell.type === 'flag') return fc.boolean();
   if (cell.type === 'word') return fc.constantFrom(...(cell.words ?? []));
   if (cell.only !== undefined) return fc.constantFrom(...cell.only);

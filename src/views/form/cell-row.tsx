@@ -9,6 +9,7 @@ import { Refused } from '../parts/refused.tsx';
 import { piecesOf } from '../parts/show.ts';
 import { Slider } from '../parts/slider.tsx';
 import { Stepper } from '../parts/stepper.tsx';
+import { TakeOver } from '../parts/take-over.tsx';
 import { useUnits } from '../parts/use-units.ts';
 import { useChanged, useDraft, useLook, useSession } from '../use-session.ts';
 import { CellMeta } from './cell-meta.tsx';
@@ -73,6 +74,7 @@ export const CellRow = memo(function CellRow({ cell, alone }: Props) {
       <CellUnit cell={cell} />
       <p className="cell-meta type-small">
         <CellMeta cell={cell} unused={unused} />
+        <TakeOver name={name} />
         <button
           type="button"
           className="cell-more base-plain-button"

@@ -33,6 +33,8 @@ const knownNames = [
 
 interface Case {
   readonly base: Inputs;
+  /** Whether the survey's tables have rows. */
+  readonly measured: boolean;
   readonly empty: readonly string[];
   readonly followed: readonly (readonly [name: string, formula: string])[];
   readonly formulas: readonly string[];
@@ -40,10 +42,32 @@ interface Case {
   readonly varied: readonly string[];
 }
 
+const MEASURED = new Map([
+  [
+    'transom_readings',
+    [
+      [0, 510],
+      [250, 560],
+      [500, 600],
+      [800, 660],
+    ],
+  ],
+  [
+    'rudder_readings',
+    [
+      [-200, 470],
+      [-1100, 450],
+    ],
+  ],
+  ['keep_outs_outside', [[-300, -200, 600, 900]]],
+  ['obstacles', [[-200, 50, 900, 9000, 5]]],
+]);
+
 const numbersOnly = inputs.filter(({ type }) => type === 'number').map(({ name }) => name);
 
 const cases: fc.Arbitrary<Case> = fc.record({
   base: randomInputs,
+  measured: fc.boolean(),
   empty: fc.oneof(
     { weight: 4, arbitrary: fc.constant([]) },
     { weight: 1, arbitrary: fc.subarray(numbersOnly, { maxLength: 3 }) },
@@ -94,7 +118,7 @@ function planOf({ base, empty, followed, formulas }: Case): Plan {
 /** Compares a plan's every answer at every point with the engine's, to the last bit; gives back how many. */
 function compare(drawn: Case): { cells: number; errors: number } {
   const plan = planOf(drawn);
-  const engine = new Engine(contentsOf(plan, null), labelOf);
+  const engine = new Engine(contentsOf(plan, null), labelOf, drawn.measured ? MEASURED : new Map());
   const names = [...results.map(({ name }) => name), ...OWN_NAMES];
   const limits = limitRules(plan.limits);
   const made = replayOf(engine, drawn.varied, { results: names, limits });

@@ -1,0 +1,47 @@
+import type { TableRow } from '../../plan/edit/tables.ts';
+import type { TableTemplate } from '../../plan/template.ts';
+import { parseEntry } from '../../units/parse-entry.ts';
+
+export type RowsRead =
+  | { readonly ok: true; readonly rows: readonly TableRow[] }
+  | { readonly ok: false; readonly why: string };
+
+/** One figure of a row as typed: a length, or nothing. */
+export function readFigure(
+  label: string,
+  text: string,
+  bare: 'mm' | 'in',
+): { readonly ok: true; readonly value: number | null } | { readonly ok: false; readonly why: string } {
+  const entry = parseEntry(text, { name: label, kind: 'length', unit: 'mm', bare });
+  if (!entry.ok) return entry;
+  return { ok: true, value: entry.empty ? null : Number(entry.value) };
+}
+
+/** Columns are set apart by tabs, by semicolons, or by a run of blanks. */
+const figuresOf = (line: string): readonly string[] => {
+  if (line.includes('\t')) return line.split('\t');
+  return line.includes(';') ? line.split(';') : line.trim().split(/\s{2,}|(?<=\d)\s+(?=[−-]?\d)/);
+};
+
+/** Rows pasted or typed as lines of figures, in the order of the table's columns. The first that cannot be refuses all. */
+export function readRows(table: TableTemplate, text: string, bare: 'mm' | 'in'): RowsRead {
+  const lines = text.split(/\r\n?|\n/).filter((line) => line.trim() !== '');
+  const rows: TableRow[] = [];
+  for (const [i, line] of lines.entries()) {
+    const figures = figuresOf(line);
+    if (figures.length !== table.columns.length) {
+      return {
+        ok: false,
+        why: `Line ${i + 1} has ${figures.length} ${figures.length === 1 ? 'figure' : 'figures'}; ${table.columns.length} are wanted: ${table.columns.map((column) => column.label.toLowerCase()).join(', ')}.`,
+      };
+    }
+    const values: (number | null)[] = [];
+    for (const [k, column] of table.columns.entries()) {
+      const read = readFigure(`${column.label} in line ${i + 1}`, figures[k] ?? '', bare);
+      if (!read.ok) return read;
+      values.push(read.value);
+    }
+    rows.push({ values, note: null });
+  }
+  return rows.length === 0 ? { ok: false, why: 'There is no line of figures in it.' } : { ok: true, rows };
+}

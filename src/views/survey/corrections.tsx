@@ -1,0 +1,81 @@
+import { useCallback } from 'react';
+import { cellNamed } from '../../plan/book.ts';
+import type { Session } from '../../session/session.ts';
+import { shown } from '../parts/show.ts';
+import { TakeOver } from '../parts/take-over.tsx';
+import { useUnits } from '../parts/use-units.ts';
+import { useLook } from '../use-session.ts';
+
+/** What was read, what it is once trim and list are taken out, and the reading of the boat it is for. */
+const LINES: readonly (readonly [read: string | undefined, corrected: string, boat: string])[] = [
+  ['survey_slope_read', 'survey_rake', 'transom_rake'],
+  ['rake_reading', 'level_rake', 'transom_rake'],
+  ['top_reading', 'survey_top', 'transom_top'],
+  ['bottom_reading', 'survey_bottom', 'transom_bottom'],
+  ['rudder_head_reading', 'survey_rudder_head', 'main_rudder_head'],
+  ['rudder_foot_reading', 'survey_rudder_foot', 'main_rudder_foot'],
+  [undefined, 'survey_overhang_head', 'rudder_overhang'],
+  [undefined, 'survey_overhang_foot', 'rudder_overhang_foot'],
+  [undefined, 'survey_camber_radius', 'transom_camber_radius'],
+];
+
+const useNumber = (name: string | undefined): number | null =>
+  useLook(
+    useCallback(
+      (it: Session) => {
+        const value = name === undefined ? null : it.value(name);
+        return typeof value === 'number' ? value : null;
+      },
+      [name],
+    ),
+  );
+
+function Line({ read, corrected, boat }: { read: string | undefined; corrected: string; boat: string }) {
+  const units = useUnits();
+  const [was, is] = [useNumber(read), useNumber(corrected)];
+  const cell = cellNamed(corrected);
+  const text = (value: number | null): string =>
+    value === null ? '' : shown(value, cell?.unit ?? '–', units);
+  if (is === null) return null;
+  return (
+    <tr data-name={corrected} data-value={String(is)}>
+      <th scope="row">{cell?.label}</th>
+      <td>{text(was)}</td>
+      <td>{was === null ? '' : text(is - was)}</td>
+      <td className="survey-corrected">{text(is)}</td>
+      <td>
+        <TakeOver name={boat} />
+      </td>
+    </tr>
+  );
+}
+
+/** Reading, correction, corrected value, and the way to Boat. */
+export const Corrections = () => (
+  <section className="survey-table" aria-label="Reading, correction, corrected">
+    <h3 className="type-section">Reading, correction, corrected</h3>
+    <p className="type-small base-soft">
+      Trim and list turn every height and slope that was read against gravity. What you take over follows the
+      survey from then on.
+    </p>
+    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by keyboard */}
+    <section className="survey-scroll" tabIndex={0} aria-label="Corrections">
+      <table className="survey-corrections">
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Reading</th>
+            <th scope="col">Correction</th>
+            <th scope="col">Corrected</th>
+            <th scope="col">On Boat</th>
+          </tr>
+        </thead>
+        <tbody>
+          {LINES.map(([read, corrected, boat]) => (
+            <Line key={corrected} read={read} corrected={corrected} boat={boat} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  </section>
+);

@@ -1,0 +1,104 @@
+import { useCallback, useMemo, useState } from 'react';
+import { addTableRows, removeTableRow, type TableRow, tableRows } from '../../plan/edit/tables.ts';
+import type { Plan } from '../../plan/plan.ts';
+import { MOST_ROWS } from '../../plan/tables.ts';
+import type { TableTemplate } from '../../plan/template.ts';
+import type { Session } from '../../session/session.ts';
+import { fittedRows } from '../../session/survey/fitted-rows.ts';
+import { Action } from '../parts/action.tsx';
+import { useLook, usePlan, useSession } from '../use-session.ts';
+import { FitPicture } from './fit-picture.tsx';
+import { PasteRows } from './paste-rows.tsx';
+import { SurveyRow } from './survey-row.tsx';
+
+interface Props {
+  readonly table: TableTemplate;
+  /** Its rows are heights and distances, which a line goes through. */
+  readonly plumbed?: boolean;
+}
+
+/** The row that was taken away, and the plan that left: any later edit takes this note away. */
+interface Gone {
+  readonly at: number;
+  readonly plan: Plan;
+}
+
+const EMPTY: readonly TableRow[] = [];
+
+/** One of the survey's tables as rows one can put a thumb on. */
+export function TablePanel({ table, plumbed = false }: Props) {
+  const session = useSession();
+  const plan = usePlan();
+  const kept = useLook(
+    useCallback((it: Session) => it.plan.tables.find((other) => other.name === table.name), [table]),
+  );
+  const rows = useMemo(
+    () => (kept === undefined ? EMPTY : tableRows(session.plan, table.name)),
+    [kept, session, table],
+  );
+  const [gone, setGone] = useState<Gone>();
+  const [pasting, setPasting] = useState(false);
+  const fit = useMemo(
+    () => (plumbed ? fittedRows(rows, table.off_by) : undefined),
+    [plumbed, rows, table.off_by],
+  );
+  const add = (more: readonly TableRow[]) =>
+    session.edit(`Row of ${table.label}`, (it) => addTableRows(it, table.name, more));
+  const remove = (at: number): void => {
+    const done = session.edit(`Take away row ${at + 1}`, (it) => removeTableRow(it, table.name, at));
+    if (done.ok) setGone({ at, plan: session.plan });
+  };
+  const lines = rows.map((row, at) => (
+    <SurveyRow
+      key={at}
+      table={table}
+      at={at}
+      row={row}
+      fitted={fit?.rows.find((it) => it.at === at)}
+      onRemove={() => remove(at)}
+    />
+  ));
+  if (gone !== undefined && gone.plan === plan) {
+    lines.splice(
+      gone.at,
+      0,
+      <li key="gone" className="survey-gone">
+        <span role="status">Row {gone.at + 1} is taken away.</span>
+        <Action
+          focused
+          icon="undo"
+          says={`Undo: bring row ${gone.at + 1} back`}
+          onPress={() => session.undo()}
+        >
+          Undo
+        </Action>
+      </li>,
+    );
+  }
+  return (
+    <section className="survey-table" aria-label={table.label} data-table={table.name}>
+      <h3 className="type-section">{table.label}</h3>
+      <p className="type-small base-soft">{table.help}</p>
+      {lines.length > 0 && <ol className="survey-rows">{lines}</ol>}
+      <div className="survey-actions">
+        <Action
+          icon="plus"
+          disabled={rows.length >= MOST_ROWS}
+          says={`Add a row to: ${table.label}`}
+          onPress={() => add([{ values: table.columns.map(() => null), note: null }])}
+        >
+          {rows.length === 0 ? 'First row' : 'Another row'}
+        </Action>
+        <Action
+          expanded={pasting}
+          says={`Paste rows into: ${table.label}`}
+          onPress={() => setPasting(!pasting)}
+        >
+          Paste rows
+        </Action>
+      </div>
+      {pasting && <PasteRows table={table} onRows={add} onDone={() => setPasting(false)} />}
+      {fit !== undefined && <FitPicture fit={fit} label={table.label} />}
+    </section>
+  );
+}

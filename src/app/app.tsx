@@ -20,6 +20,7 @@ import { go, type Place, useAskedCell, usePlace } from './route.ts';
 import {
   GridView,
   LostDoor,
+  OrderList,
   OwnBoat,
   OwnCells,
   PaperDoor,
@@ -41,6 +42,7 @@ const RESULTS: Partial<Record<Place, Page>> = { checks: 'Checks', loads: 'Loads'
 
 /** Places whose tables or steps need the room of two columns; the limits then stand in the strip alone. */
 const BROAD: ReadonlySet<Place> = new Set([
+  'parts',
   'workbook',
   'scenarios',
   'studies',
@@ -157,7 +159,14 @@ function Middle({ place, shape, asked, kept, onReading }: MiddleProps) {
     );
   }
   const results = RESULTS[place];
-  if (results !== undefined) return <ResultsPage page={results} opened={asked} />;
+  if (results !== undefined) {
+    return (
+      <>
+        {place === 'parts' && <OrderList />}
+        <ResultsPage page={results} opened={asked} />
+      </>
+    );
+  }
   switch (place) {
     case 'survey':
       return (

@@ -40,6 +40,7 @@ const LazySurvey = lazy(async () => ({
 const LazyReference = lazy(async () => ({
   default: (await import('../views/reference/reference.tsx')).Reference,
 }));
+const LazyOrder = lazy(async () => ({ default: (await import('./order-door.tsx')).OrderDoor }));
 // A build for yards leaves the grid out, because its free key is for personal use only.
 const LazyGrid = __WITH_GRID__
   ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
@@ -120,6 +121,12 @@ export const SurveyPage = ({ form, results }: { readonly form: ReactNode; readon
 export const Reference = () => (
   <Slot name="list of names">
     <LazyReference />
+  </Slot>
+);
+
+export const OrderList = () => (
+  <Slot name="order list">
+    <LazyOrder />
   </Slot>
 );
 

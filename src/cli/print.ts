@@ -1,6 +1,13 @@
 import { writeFileSync } from 'node:fs';
 import { PAPERS, type PaperName } from '../sheets/page/paper.ts';
-import { SHEET_NAMES, type SheetName, sheetKinds } from '../sheets/registry.ts';
+import {
+  FILE_ENDINGS,
+  type FileEnding,
+  SHEET_NAMES,
+  type SheetName,
+  sheetKinds,
+} from '../sheets/registry.ts';
+import type { SheetInput } from '../sheets/sheet-input.ts';
 import { pdfOfPrintout } from '../sheets/write/pdf-of-printout.ts';
 import { readOverrides } from '../workbook/overrides.ts';
 import { Workbook } from '../workbook/workbook.ts';
@@ -45,6 +52,17 @@ function dateOf(given: string | undefined): string {
   throw new Refused(`--date cannot be “${given}”; it takes year-month-day, as in 2031-04-09.`);
 }
 
+const endingOf = (out: string): FileEnding | undefined =>
+  FILE_ENDINGS.find((it) => out.toLowerCase().endsWith(`.${it}`));
+
+function write(out: string, content: string | Uint8Array): void {
+  try {
+    writeFileSync(out, content);
+  } catch {
+    throw new Refused(`The file ${out} cannot be written: there is no such folder, or it is closed to you.`);
+  }
+}
+
 await run(async () => {
   const given = readArguments(process.argv.slice(2), OPTIONS, []);
   if ('why' in given) throw new Refused(given.why);
@@ -60,12 +78,15 @@ await run(async () => {
   const units = oneOf('units', last('units'), UNITS, plan.units);
   const overrides = readOverrides((given.options.get('set') ?? []).map(setOf), plan, scenario);
   if (!overrides.ok) throw new Refused(overrides.why);
-  const { make, title } = sheetKinds[name];
+  const { make, files, title } = sheetKinds[name];
+  const ending = endingOf(out);
+  if (ending !== undefined && files === undefined)
+    throw new Refused(`${title}: this can be written as PDF alone, not as ${ending.toUpperCase()}.`);
   if (make === undefined) throw new Refused(`${title}: this version cannot print that yet.`);
   const workbook = new Workbook(plan, scenario);
   workbook.show(plan, scenario, overrides.contents);
   const lettering = await loadLettering();
-  const printout = make({
+  const input: SheetInput = {
     plan,
     scenario,
     answer: (cell) => workbook.answer(cell),
@@ -74,13 +95,14 @@ await run(async () => {
     paper,
     units,
     lettering,
-  });
-  const pdf = await pdfOfPrintout(printout, lettering);
-  try {
-    writeFileSync(out, pdf);
-  } catch {
-    throw new Refused(`The file ${out} cannot be written: there is no such folder, or it is closed to you.`);
+  };
+  if (ending !== undefined && files !== undefined) {
+    write(out, files[ending](input));
+    process.stdout.write(`${title}: at true size, in millimetres, in ${out}.\n`);
+    return;
   }
+  const printout = make(input);
+  write(out, await pdfOfPrintout(printout, lettering));
   const pages = printout.sheets.length;
   process.stdout.write(`${title}: ${pages} page${pages === 1 ? '' : 's'} in ${out}.\n`);
 });

@@ -90,12 +90,13 @@ export function boltOrder(ask: Ask, place: Place): BoltOrder | string {
   }
   const beyond = length - grip - 2 * size.washer - size.nut;
   const lock = lockOf(shelf, size.pitch, size.nut, length, beyond);
+  const bought = lock.lockLength ?? length;
   return {
     ...shared,
     length,
     beyond,
-    usual: usualOf(shelf, length),
-    threadReaches: length - threadOf(shelf, length) <= grip + 2 * size.washer,
+    usual: usualOf(shelf, bought),
+    threadReaches: bought - threadOf(shelf, bought) <= grip + 2 * size.washer,
     nuts: lock.lock === 'locking nut' ? count : 2 * count,
     ...lock,
   };

@@ -1,7 +1,17 @@
+import { aboutTemplates } from '../order/template/about.ts';
+import { dxfOf } from '../order/template/dxf.ts';
+import { svgOf } from '../order/template/svg.ts';
+import { templateParts } from '../order/template/template-parts.ts';
 import { jobSheet } from './job/job-sheet.ts';
+import { orderSheet } from './order/order-sheet.ts';
 import type { Printout } from './page/printout.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { surveyForm } from './survey/survey-form.ts';
+import { templateSheets } from './template/template-sheets.ts';
+
+/** Files other than PDF that a sheet can be written as. */
+export const FILE_ENDINGS = ['dxf', 'svg'] as const;
+export type FileEnding = (typeof FILE_ENDINGS)[number];
 
 export const SHEET_NAMES = ['survey', 'job', 'order', 'template'] as const;
 export type SheetName = (typeof SHEET_NAMES)[number];
@@ -12,7 +22,14 @@ export interface SheetKind {
   readonly says: string;
   /** Makes the sheets, finished; absent while this kind cannot be printed. */
   readonly make?: (input: SheetInput) => Printout;
+  /** Makes the text of other files of the same. */
+  readonly files?: Readonly<Record<FileEnding, (input: SheetInput) => string>>;
 }
+
+const templateFile =
+  (write: typeof dxfOf) =>
+  ({ plan, scenario, answer }: SheetInput): string =>
+    write(templateParts((name) => answer(name).value).parts, aboutTemplates(plan, scenario));
 
 /** Every kind of sheet there is. A new kind is one entry here. */
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
@@ -29,9 +46,12 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
   order: {
     title: 'Order list',
     says: 'What to buy: shims, tubes, bolts, plates, sealant.',
+    make: orderSheet,
   },
   template: {
     title: 'Templates',
     says: 'Shims, wedge, feet and holes at true size, to cut and drill by.',
+    make: templateSheets,
+    files: { dxf: templateFile(dxfOf), svg: templateFile(svgOf) },
   },
 };

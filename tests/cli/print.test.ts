@@ -32,7 +32,24 @@ describe('print', () => {
     }
   });
 
+  it('writes templates for a shop as DXF and SVG', async () => {
+    for (const [ending, begins] of [
+      ['dxf', '999'],
+      ['svg', '<svg xmlns'],
+    ] as const) {
+      const file = join(folder, `templates.${ending}`);
+      const { code, out: said } = await print('--sheet', 'template', '--out', file);
+      expect([code, said]).toEqual([0, `Templates: at true size, in millimetres, in ${file}.\n`]);
+      expect(readFileSync(file, 'utf8').trimStart().startsWith(begins)).toBe(true);
+    }
+  });
+
   it.each([
+    [
+      'a job sheet as a drawing',
+      ['--sheet', 'job', '--out', 'job.dxf'],
+      /Job sheet: this can be written as PDF alone, not as DXF/,
+    ],
     ['no sheet', ['--out', out], /--sheet is missing; it takes survey, job, order or template/],
     ['a sheet it does not know', ['--sheet', 'poster', '--out', out], /--sheet cannot be “poster”/],
     ['no file', ['--sheet', 'job'], /--out is missing/],

@@ -44,8 +44,8 @@ export function beddingSection(given: OrderGiven): OrderSection {
         heads: [
           { text: 'Place' },
           { text: 'Plates', figure: true, share: 0.6 },
-          { text: 'Size', share: 2 },
-          { text: 'Bolts in each', figure: true },
+          { text: 'Size', share: 2.8 },
+          { text: 'Bolts in each', figure: true, share: 0.8 },
         ],
         rows: known.map((it) => [
           it.name,

@@ -1,16 +1,30 @@
 import { type BoltOrder, boltOrder } from '../bolts.ts';
 import { feetInUse, type Place } from '../feet.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
-import { counted, length, quarterInches } from './words.ts';
+import { counted, length, quarterInches, together } from './words.ts';
 
-const size = (it: BoltOrder): string =>
-  it.length === undefined ? `M${it.diameter} rod, cut to ${it.rod} mm` : `M${it.diameter} × ${it.length} mm`;
+/** The length to buy: the plan's, or the longer one that its second nut needs. */
+const bought = (it: BoltOrder): number | undefined => it.lockLength ?? it.length;
+
+const size = (it: BoltOrder): string => {
+  const length = bought(it);
+  return together(
+    length === undefined ? `M${it.diameter} rod, ${it.rod} mm` : `M${it.diameter} × ${length} mm`,
+  );
+};
+
+const beyond = (it: BoltOrder): string =>
+  it.beyond === undefined || it.length === undefined
+    ? ''
+    : together(`${(it.beyond + (bought(it) ?? it.length) - it.length).toFixed(1)} mm`);
 
 const lockWords = (it: BoltOrder): string =>
-  it.lock === 'locking nut' ? counted(it.nuts, 'locking nut') : `${it.nuts / 2} + ${it.nuts / 2} thin`;
+  it.lock === 'locking nut' ? `${it.nuts} locking` : together(`${it.nuts / 2} + ${it.nuts / 2} thin`);
 
 const inchWords = (it: BoltOrder): string =>
-  it.inchLength === undefined ? `${it.inch.name} rod` : `${it.inch.name} × ${quarterInches(it.inchLength)}`;
+  together(
+    it.inchLength === undefined ? `${it.inch.name} rod` : `${it.inch.name} × ${quarterInches(it.inchLength)}`,
+  );
 
 function lengthNotes(it: BoltOrder, name: string): string[] {
   if (it.rod !== undefined)
@@ -20,19 +34,19 @@ function lengthNotes(it: BoltOrder, name: string): string[] {
   const notes: string[] = [];
   if (it.usual === 'long')
     notes.push(
-      `${name}: ${it.length} mm is longer than ISO 4014 bolts of M${it.diameter} usually come. Ask before you count on it, or take threaded rod cut to length.`,
+      `${name}: ${bought(it)} mm is longer than ISO 4014 bolts of M${it.diameter} usually come. Ask before you count on it, or take threaded rod cut to length.`,
     );
   if (it.usual === 'full thread')
-    notes.push(`${name}: at ${it.length} mm the bolt comes threaded to the head, ISO 4017.`);
+    notes.push(`${name}: at ${bought(it)} mm the bolt comes threaded to the head, ISO 4017.`);
   if (it.usual === 'short')
-    notes.push(`${name}: ${it.length} mm is shorter than bolts of M${it.diameter} usually come.`);
+    notes.push(`${name}: ${bought(it)} mm is shorter than bolts of M${it.diameter} usually come.`);
   if (it.usual !== 'full thread' && it.threadReaches === false)
     notes.push(
       `${name}: the plain shank of an ISO 4014 bolt would stand past the washer, and the nut would not close. Take one threaded to the head.`,
     );
   if (it.lock === 'longer bolt')
     notes.push(
-      `${name}: with ${(it.beyond ?? 0).toFixed(1)} mm beyond the nut neither a thin second nut nor a locking nut has its thread.${it.lockLength === undefined ? '' : ` Take ${it.lockLength} mm bolts, and a second nut.`}`,
+      `${name}: a bolt of ${it.length} mm takes the nut and ${(it.beyond ?? 0).toFixed(1)} mm beyond it, too little for a thin second nut or a locking nut.${it.lockLength === undefined ? ' Take threaded rod.' : ` ${it.lockLength} mm is listed.`}`,
     );
   return notes;
 }
@@ -59,10 +73,10 @@ export function boltsSection(given: OrderGiven): OrderSection {
     tables: [
       {
         heads: [
-          { text: 'Place', share: 1.3 },
-          { text: 'Bolts', figure: true, share: 0.5 },
+          { text: 'Place', share: 1.15 },
+          { text: 'Bolts', figure: true, share: 0.4 },
           { text: 'Size', share: 1.2 },
-          { text: 'Clamps', figure: true },
+          { text: 'Clamps', figure: true, share: 1.35 },
           { text: 'Beyond the nut', figure: true, share: 0.8 },
           { text: 'Washers', figure: true, share: 0.6 },
           { text: 'Nuts', share: 0.8 },
@@ -72,8 +86,8 @@ export function boltsSection(given: OrderGiven): OrderSection {
           it.name,
           String(it.count),
           size(it),
-          length(it.grip, given.units),
-          it.beyond === undefined ? '' : `${it.beyond.toFixed(1)} mm`,
+          together(length(it.grip, given.units)),
+          beyond(it),
           String(it.washers),
           lockWords(it),
           inchWords(it),

@@ -3,7 +3,7 @@ import { nearestUnc } from '../../calc/fasteners/unc.ts';
 import { numberOf } from '../ask.ts';
 import { holesOf } from '../holes.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
-import { markWords } from './words.ts';
+import { markWords, together } from './words.ts';
 
 function drillNote({ ask, units }: OrderGiven): readonly string[] {
   const diameter = numberOf(ask, 'bolt_diameter');
@@ -37,7 +37,7 @@ export function holesSection(given: OrderGiven): OrderSection {
         ],
         rows: holes.map((it) => [
           it.name,
-          it.side,
+          together(it.side),
           mark(it.across),
           mark(it.acrossFace),
           mark(it.height),

@@ -1,4 +1,5 @@
 import { type Ask, numberOf, numbersOf } from '../ask.ts';
+import { flangeOf } from '../bolt-pattern.ts';
 import { feetInUse, placeWords } from '../feet.ts';
 import { missingSentence } from '../missing.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
@@ -105,6 +106,22 @@ function padLine(
   ];
 }
 
+/** A bolt that would miss its own flange says that one of two readings is wrong. */
+function flangeNotes({ ask, units }: OrderGiven): string[] {
+  const [side] = feetInUse(ask);
+  const places = side === undefined ? (['lower'] as const) : (['lower', side] as const);
+  return places.flatMap((place) => {
+    const it = flangeOf(ask, place);
+    if ('missing' in it) return [];
+    const spread = 2 * Math.max(...it.bolts.map(({ across }) => across));
+    if (spread < it.width) return [];
+    const what = place === 'lower' ? 'The lower bracket’s bolts' : 'A foot’s bolts';
+    return [
+      `${what} are ${length(spread, units)} apart, and the flange is ${length(it.width, units)} wide: they would miss it. Measure both again on the gear before anything is cut or drilled.`,
+    ];
+  });
+}
+
 export function packingSection(given: OrderGiven): OrderSection {
   const unanswered: string[] = [];
   const notes: string[] = [];
@@ -132,7 +149,7 @@ export function packingSection(given: OrderGiven): OrderSection {
         rows: lines,
       },
     ],
-    notes,
+    notes: [...flangeNotes(given), ...notes],
     unanswered,
     restsOn: [
       ...[

@@ -18,7 +18,7 @@ export function stackSection({ ask, units }: OrderGiven): OrderSection {
     return [
       {
         heads: [
-          { text: what, share: 3 },
+          { text: what, share: 1.8 },
           { text: 'Thick', figure: true },
         ],
         rows: stackOf(ask, bolt).map(([layer, thick]) => [

@@ -17,10 +17,13 @@ const signed = (mm: number): string => {
 
 const figure = (mm: number): string => `${mm < 0 ? '−' : ''}${Math.abs(mm)}`;
 
+/** Words that stay on one line. */
+export const together = (words: string): string => words.replaceAll(' ', '\u00a0');
+
 /** A mark as it is read off the tape, with what its rounding adds in mm. */
 export function markWords({ mm, mmOff, inches, inchesOff }: Marked, units: Units): string {
-  const metric = `${figure(mm)} mm (${signed(mmOff)})`;
-  const imperial = `${inches} in (${signed(inchesOff)})`;
+  const metric = together(`${figure(mm)} mm (${signed(mmOff)})`);
+  const imperial = together(`${inches} in (${signed(inchesOff)})`);
   return units === 'mm' ? metric : units === 'in' ? imperial : `${metric}, ${imperial}`;
 }
 

@@ -25,8 +25,12 @@ function flangePart(
   if ('missing' in it) return missingSentence(what, it.missing);
   if (diameter === undefined) return missingSentence(what, ['bolt_diameter']);
   const { width, height, bolts } = it;
+  const misses = bolts.some(
+    ({ across, raised }) => Math.abs(across) >= width / 2 || Math.abs(raised) >= height / 2,
+  );
   return {
     ...names,
+    says: misses ? `${names.says} Its bolts would miss it: measure both again on the gear.` : names.says,
     outlines: [slab(width, height)],
     holes: bolts.map(({ across, raised }) => ({ x: across, y: raised, diameter })),
     lines: [
@@ -39,7 +43,7 @@ function flangePart(
         { x: 0, y: height / 2 },
       ],
     ],
-    words: [{ x: 0, y: height / 2 - 6, text: 'up' }],
+    words: [{ x: 2, y: height / 2 - 6, text: 'up' }],
   };
 }
 

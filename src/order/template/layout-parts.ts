@@ -45,7 +45,7 @@ function layout(id: string, title: string, holes: readonly Hole[], diameter: num
     ],
     words: [
       { x: 2, y: high - 5, text: 'centreline' },
-      ...levels.map((y) => ({ x: left + 2, y: y + 2, text: `${millimetres(y)} up the face` })),
+      ...levels.map((y) => ({ x: 2, y: y - 7, text: `${millimetres(y)} up the face` })),
       ...spots.map(({ x, y }) => ({ x: x + diameter, y: y - 7, text: millimetres(Math.abs(x)) })),
     ],
   };

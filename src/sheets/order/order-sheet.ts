@@ -1,0 +1,62 @@
+import { orderList } from '../../order/list/order-list.ts';
+import type { OrderTable } from '../../order/section.ts';
+import { standIns } from '../../plan/stand-ins.ts';
+import { Flow } from '../page/flow.ts';
+import type { Printout } from '../page/printout.ts';
+import { type Column, headHeight, type Row, rowHeight, table } from '../page/table.ts';
+import { printoutFor, type SheetInput } from '../sheet-input.ts';
+
+/** Tables of no more columns than this stand side by side, to fill the width. */
+const SLIM = 2;
+const BETWEEN = 8;
+
+interface Printed {
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+}
+
+const printedOf = ({ heads, rows }: OrderTable): Printed => ({
+  columns: heads.map(({ text, figure, share }) => ({
+    head: text,
+    share: share ?? 1,
+    ...(figure ? { align: 'right' as const } : {}),
+  })),
+  rows: rows.map((cells) => ({ cells })),
+});
+
+/** Short tables side by side, kept together on one sheet. */
+function beside(flow: Flow, tables: readonly Printed[]): void {
+  const width = (flow.sheet.area.width - BETWEEN * (tables.length - 1)) / tables.length;
+  const heights = tables.map(({ columns, rows }) =>
+    rows.reduce(
+      (sum, row) => sum + rowHeight(flow.sheet, row, columns, width),
+      headHeight(flow.sheet, columns, width),
+    ),
+  );
+  flow.place(Math.max(...heights) + 2, (sheet, x, y) => {
+    for (const [i, { columns, rows }] of tables.entries())
+      table(sheet, columns, rows, x + i * (width + BETWEEN), y, width);
+  });
+}
+
+/** The order list, to take to a chandler. */
+export function orderSheet(input: SheetInput): Printout {
+  const printout = printoutFor(input, 'order list');
+  const flow = new Flow(printout);
+  const sections = orderList(
+    { ask: (name) => input.answer(name).value, units: input.units, profile: [] },
+    standIns(input.plan, input.scenario),
+  );
+  flow.title('Order list');
+  for (const { title, lead, tables, notes, unanswered, standsOn } of sections) {
+    flow.section(title, 34);
+    flow.text(lead, 'small');
+    for (const why of unanswered) flow.text(why, 'strong');
+    const printed = tables.filter((it) => it.rows.length > 0).map(printedOf);
+    if (printed.length > 1 && printed.every((it) => it.columns.length <= SLIM)) beside(flow, printed);
+    else for (const it of printed) flow.table(it.columns, it.rows);
+    for (const note of notes) flow.text(note);
+    if (standsOn !== undefined) flow.text(standsOn, 'small');
+  }
+  return printout.finish();
+}

@@ -1,0 +1,30 @@
+import { useMemo } from 'react';
+import { type ListedSection, orderList } from '../../order/list/order-list.ts';
+import { type Templates, templateParts } from '../../order/template/template-parts.ts';
+import { standIns } from '../../plan/stand-ins.ts';
+import type { Session } from '../../session/session.ts';
+import { useLook, usePlan, useReady, useSession } from '../use-session.ts';
+
+// A new set with every change of any answer.
+const lookAtChanged = (session: Session): ReadonlySet<string> => session.changed;
+
+export interface Order {
+  readonly sections: readonly ListedSection[];
+  readonly templates: Templates;
+}
+
+/** The order as the plan stands, worked out again with every change. */
+export function useOrder(): Order {
+  const session = useSession();
+  const plan = usePlan();
+  const ready = useReady();
+  const changed = useLook(lookAtChanged);
+  // Answers are read off the session, and `ready` and `changed` say when
+  return useMemo(() => {
+    const ask = (name: string) => session.value(name);
+    return {
+      sections: orderList({ ask, units: plan.units, profile: [] }, standIns(plan)),
+      templates: templateParts(ask),
+    };
+  }, [session, plan, ready, changed]);
+}

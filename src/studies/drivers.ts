@@ -117,7 +117,7 @@ export function* drivers(evaluators: Evaluators, ask: DriversAsk): Study<Drivers
       const of = new Set(largest[i]?.slice(0, MOST_AGAIN).map((it) => it.factor));
       found.set(limit, {
         shares: largest[i] ?? [],
-        again: (better[i] ?? []).filter((it) => of.has(it.factor)).sort((a, b) => a.then - b.then),
+        again: (better[i] ?? []).filter((it) => of.has(it.factor)).sort((a, b) => a.better - b.better),
       });
     }
   }

@@ -1,11 +1,12 @@
 import { inputs } from '../../plan/book.ts';
 import { type Plan, type Reading, readingOf } from '../../plan/plan.ts';
-import type { InputCell } from '../../plan/template.ts';
 import type { Varied } from '../../studies/drivers/varied.ts';
 
-/** What is measured in a length, an angle and so on with one thing shares its error; the unit is part of the thing. */
-const toolOf = ({ with: tool }: Reading, { unit }: InputCell): string | undefined =>
-  tool === undefined || tool.trim() === '' ? undefined : `${tool.trim()}${unit === 'mm' ? '' : `, ${unit}`}`;
+/** What a reading was taken with: readings with the same thing may share their error. */
+function toolOf({ with: tool }: Reading): string | undefined {
+  const tidy = tool?.trim();
+  return tidy === '' ? undefined : tidy;
+}
 
 /**
  * Every number of a plan in a scenario that a study may move, with how far it may be off. Inputs that follow other
@@ -17,7 +18,7 @@ export function variedInputs(plan: Plan, scenario: string | null): Varied[] {
     const reading = readingOf(plan, cell.name, scenario);
     if (reading === undefined || reading.formula !== undefined) return [];
     if (typeof reading.value !== 'number') return [];
-    const tool = toolOf(reading, cell);
+    const tool = toolOf(reading);
     return [
       {
         name: cell.name,

@@ -10,7 +10,7 @@ export interface Again {
   readonly factor: Factor;
   /** Half the width that holds 95 % of the rooms, as the readings are and with this one known to half. */
   readonly now: number;
-  readonly then: number;
+  readonly better: number;
 }
 
 const POINTS = 2048;
@@ -58,9 +58,9 @@ export function* again(
   return evaluator.limits.map((_, limit) =>
     factors.flatMap((it, n): Again[] => {
       const factor = model.factors[it];
-      const [now, then] = [widths[0]?.[limit], widths[n + 1]?.[limit]];
-      if (factor === undefined || now === undefined || then === undefined) return [];
-      return Number.isNaN(now) || Number.isNaN(then) ? [] : [{ factor, now, then }];
+      const [now, better] = [widths[0]?.[limit], widths[n + 1]?.[limit]];
+      if (factor === undefined || now === undefined || better === undefined) return [];
+      return Number.isNaN(now) || Number.isNaN(better) ? [] : [{ factor, now, better }];
     }),
   );
 }

@@ -66,10 +66,10 @@ export function againSentence({ limit, again = [] }: LimitDrivers, words: Driver
   const { short, figure } = words.limit(limit);
   const [best] = again;
   if (best === undefined) return undefined;
-  const { factor, now, then } = best;
-  const narrows = `it would narrow the ${short} by ${figure(now - then)}, from ±${figure(now)} to ±${figure(then)}`;
-  if (now - then < WORTH * now) {
-    return `No one reading is worth taking again for the ${short}: it lies within ±${figure(now)}, and the best would narrow it by ${figure(now - then)}.`;
+  const { factor, now, better } = best;
+  const narrows = `it would narrow the ${short} by ${figure(now - better)}, from ±${figure(now)} to ±${figure(better)}`;
+  if (now - better < WORTH * now) {
+    return `No one reading is worth taking again for the ${short}: it lies within ±${figure(now)}, and the best would narrow it by ${figure(now - better)}.`;
   }
   if (factor.shared) return `Check the ${factor.name} against a better one: known to half, ${narrows}.`;
   const cell = words.cell(factor.name);

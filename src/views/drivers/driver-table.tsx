@@ -35,7 +35,7 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
   const nowWords = `${figure(Math.abs(room))} ${room < 0 ? 'past' : 'room'}`;
   const cellsOf = (row: DriverRow) => {
     const share = shares.get(row.input);
-    const better = again.get(row.input);
+    const known = again.get(row.input);
     return (
       <>
         <td className="driver-changes">
@@ -50,7 +50,7 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
           )}
         </td>
         <td className="driver-share">{share === undefined ? 'none' : intervalPercent(share.total)}</td>
-        <td className="driver-again">{better === undefined ? '' : `±${figure(better.then)}`}</td>
+        <td className="driver-again">{known === undefined ? '' : `±${figure(known.better)}`}</td>
       </>
     );
   };

@@ -202,6 +202,6 @@ describe('which measurement is worth taking again', () => {
     expect(again.map((it) => it.factor.name)).toEqual(['b', 'a']);
     // √10 and √(1 + 9/4) standard deviations.
     expect(Math.abs((again[0]?.now ?? 0) - 1.959964 * Math.sqrt(10))).toBeLessThan(0.05);
-    expect(Math.abs((again[0]?.then ?? 0) - 1.959964 * Math.sqrt(3.25))).toBeLessThan(0.05);
+    expect(Math.abs((again[0]?.better ?? 0) - 1.959964 * Math.sqrt(3.25))).toBeLessThan(0.05);
   });
 });

@@ -1,0 +1,2 @@
+import { sureness } from './bench/sureness.ts';
+console.log(sureness());

@@ -2,14 +2,16 @@ import { engineEdit } from './engine.ts';
 import { growth } from './growth.ts';
 import { pageTimes } from './page.ts';
 import { formulasOnly, wholePlan } from './replay.ts';
+import { sureness } from './sureness.ts';
 
 // Measures side by side in one run and prints one JSON object. Nothing is asserted here.
 const engine_edit_ms = engineEdit();
 const whole_plan = wholePlan();
 const formulas_only = formulasOnly();
 const sweeps = growth();
+const sure = sureness();
 const page = await pageTimes();
 process.stdout.write(
-  `${JSON.stringify({ engine_edit_ms, whole_plan, formulas_only, growth: sweeps, ...page }, null, 2)}\n`,
+  `${JSON.stringify({ engine_edit_ms, whole_plan, formulas_only, growth: sweeps, ...sure, ...page }, null, 2)}\n`,
 );
 process.exit(0);

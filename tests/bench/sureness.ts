@@ -41,7 +41,7 @@ export function sureness(): Record<string, number> {
   const { plan } = opened;
   const evaluators = new ReplayEvaluators(new Workbook(plan)).of(plan);
   const inputs = variedInputs(plan, null);
-  const ask = oddsAsk(plan, null, {});
+  const ask = oddsAsk(plan, null, { fine: true });
   const model = errorModel(ask.errors, 0);
   const order = model.factors.map((_, i) => i);
   const around = (of: readonly Varied[]): PointRange[] =>

@@ -15,9 +15,9 @@ import './odds.css';
 export function OddsPanel() {
   const plan = usePlan();
   const { limits } = useJudgement();
-  const [settings, set] = useStudySettings('odds', 'How far readings share their error');
+  const [settings, set] = useStudySettings('odds', 'How the odds are worked out');
   const ask = useMemo(() => oddsAsk(plan, plan.active, settings), [plan, settings]);
-  const state = useStudy({ study: 'odds', ask, urgent: true, key: String(ask.share) });
+  const state = useStudy({ study: 'odds', ask, urgent: true, key: `${ask.share} ${ask.points}` });
   const words = useMemo(() => studyWords(plan), [plan]);
   const titles = new Map(limits.map((it) => [it.name, limitTitle(it)]));
   const title = (limit: string): string => titles.get(limit) ?? limit;
@@ -56,6 +56,14 @@ export function OddsPanel() {
         </>
       )}
       <StudyWait says="The odds" state={state} />
+      <label className="odds-fine type-small">
+        <input
+          type="checkbox"
+          checked={settings['fine'] === true}
+          onChange={(event) => set({ fine: event.target.checked })}
+        />
+        Closer intervals, from 102,400 draws
+      </label>
       <ShareSetting share={ask.share} tools={tools} onPick={(share) => set({ share })} />
       <p className="type-small base-soft">
         {ask.errors.length} inputs may be off. Each is taken to lie evenly within its ± unless its reading

@@ -1,2 +1,0 @@
-import { sureness } from './bench/sureness.ts';
-console.log(sureness());

@@ -1,13 +1,13 @@
 import { aboutTemplates } from '../order/template/about.ts';
 import { dxfOf } from '../order/template/dxf.ts';
 import { svgOf } from '../order/template/svg.ts';
-import { templateParts } from '../order/template/template-parts.ts';
 import { jobSheet } from './job/job-sheet.ts';
 import { orderSheet } from './order/order-sheet.ts';
 import type { Printout } from './page/printout.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { surveyForm } from './survey/survey-form.ts';
 import { templateSheets } from './template/template-sheets.ts';
+import { templatesOf } from './template/templates-of.ts';
 
 /** Files other than PDF that a sheet can be written as. */
 export const FILE_ENDINGS = ['dxf', 'svg'] as const;
@@ -28,8 +28,8 @@ export interface SheetKind {
 
 const templateFile =
   (write: typeof dxfOf) =>
-  ({ plan, scenario, answer }: SheetInput): string =>
-    write(templateParts((name) => answer(name).value).parts, aboutTemplates(plan, scenario));
+  (input: SheetInput): string =>
+    write(templatesOf(input).parts, aboutTemplates(input.plan, input.scenario));
 
 /** Every kind of sheet there is. A new kind is one entry here. */
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {

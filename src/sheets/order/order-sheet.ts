@@ -1,4 +1,5 @@
 import { orderList } from '../../order/list/order-list.ts';
+import { profileOf } from '../../order/profile-of.ts';
 import type { OrderTable } from '../../order/section.ts';
 import { standIns } from '../../plan/stand-ins.ts';
 import { Flow } from '../page/flow.ts';
@@ -43,8 +44,9 @@ function beside(flow: Flow, tables: readonly Printed[]): void {
 export function orderSheet(input: SheetInput): Printout {
   const printout = printoutFor(input, 'order list');
   const flow = new Flow(printout);
+  const ask = (name: string) => input.answer(name).value;
   const sections = orderList(
-    { ask: (name) => input.answer(name).value, units: input.units, profile: [] },
+    { ask, units: input.units, profile: profileOf(ask, input.plan) },
     standIns(input.plan, input.scenario),
   );
   flow.title('Order list');

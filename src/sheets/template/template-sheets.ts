@@ -1,10 +1,10 @@
 import { extentOf, type TemplatePart } from '../../order/template/part.ts';
-import { templateParts } from '../../order/template/template-parts.ts';
 import type { Printout } from '../page/printout.ts';
 import { SCALE_BARS, scaleBars } from '../page/scale-bars.ts';
 import type { Sheet } from '../page/sheet.ts';
 import { printoutFor, type SheetInput } from '../sheet-input.ts';
 import { drawTile } from './draw-tile.ts';
+import { templatesOf } from './templates-of.ts';
 import { type Size, type Tile, tilesOf } from './tiles.ts';
 import { turned } from './turned.ts';
 
@@ -48,7 +48,7 @@ function head(sheet: Sheet, part: TemplatePart, tile: Tile, isTurned: boolean): 
 /** Shims, wedge, feet, plates and holes at true size, in pieces where they are larger than a page. */
 export function templateSheets(input: SheetInput): Printout {
   const printout = printoutFor(input, 'templates');
-  const { parts, unanswered } = templateParts((name) => input.answer(name).value);
+  const { parts, unanswered } = templatesOf(input);
   for (const whole of parts) {
     let sheet = printout.sheet();
     const window = { width: sheet.area.width, height: sheet.area.height - HEAD };

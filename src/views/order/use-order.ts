@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { type ListedSection, orderList } from '../../order/list/order-list.ts';
+import { profileOf } from '../../order/profile-of.ts';
 import { type Templates, templateParts } from '../../order/template/template-parts.ts';
 import { standIns } from '../../plan/stand-ins.ts';
 import type { Session } from '../../session/session.ts';
@@ -22,9 +23,10 @@ export function useOrder(): Order {
   // Answers are read off the session, and `ready` and `changed` say when
   return useMemo(() => {
     const ask = (name: string) => session.value(name);
+    const profile = profileOf(ask, plan);
     return {
-      sections: orderList({ ask, units: plan.units, profile: [] }, standIns(plan)),
-      templates: templateParts(ask),
+      sections: orderList({ ask, units: plan.units, profile }, standIns(plan)),
+      templates: templateParts(ask, profile),
     };
   }, [session, plan, ready, changed]);
 }

@@ -23,4 +23,18 @@ describe('the page at first', () => {
     const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(wider).toBeLessThanOrEqual(0);
   });
+
+  it('prints its drawing and its title block within the paper', async () => {
+    const { page } = await open(DESK);
+    await page.locator('[data-view="drawing"] svg').waitFor();
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 660, height: 980 });
+    const over = await page.evaluate(() =>
+      ['.drawing-sheet > svg', '[data-view="title"]'].map((it) => {
+        const box = document.querySelector(it)?.getBoundingClientRect();
+        return box === undefined ? Number.NaN : box.right - document.documentElement.clientWidth;
+      }),
+    );
+    expect(Math.max(...over)).toBeLessThanOrEqual(0);
+  });
 });

@@ -17,7 +17,9 @@ export function LeadSentence({ mend }: Props) {
       {useNothingRead() ? <FirstReadings /> : <WhatIsPast mend={mend} />}
       <p className="type-small base-soft">
         Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.{' '}
-        <a href="#/not-judged">Not judged here</a>
+        <a className="lead-more" href="#/not-judged">
+          Not judged here
+        </a>
       </p>
     </div>
   );

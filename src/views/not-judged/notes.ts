@@ -1,4 +1,5 @@
 import type { Value } from '../../plan/plan.ts';
+import { boltSwings, footGivesWay, SEA_SPEED, seaStrikes } from './estimates.ts';
 
 /** Reads the value of a cell. */
 export type Look = (name: string) => Value;
@@ -151,7 +152,14 @@ export const NOTES: readonly Note[] = [
   {
     title: 'Bending, slamming, fatigue',
     pieces: [
-      'How far the tube bends, what a sea does to it and how bolts tire are not limits here. A boat out for weeks asks for more room than a coastal one.',
+      'These are estimates beside the results, not limits. At stall the foot of the tube gives way by about ',
+      works(footGivesWay),
+      ', with clamps that do not give. A sea that strikes the tube broadside at an assumed ',
+      `${SEA_SPEED} m/s pushes with about `,
+      works(seaStrikes),
+      ' on each metre. The pull in a lower bolt swings by about ',
+      works(boltSwings),
+      ' under daily steering; EN 1993-1-9, table 8.1, allows a bolt in tension 50 MPa two million times, from memory. A boat out for weeks asks for more room than a coastal one.',
     ],
   },
   {

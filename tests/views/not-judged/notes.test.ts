@@ -47,9 +47,20 @@ describe('notes on what is not judged', () => {
     expect(said('Loose sheets creep', packed(16.1))).toContain('It is past that here.');
   });
 
+  it('estimate bending, slamming and the swing of the bolts', () => {
+    const text = said('Bending, slamming, fatigue');
+    // By hand from the model's answers: 4471.1642·150²·(550 + 150)/(3·193000·I), I = π/64·(60.3⁴ − 52.5⁴) mm⁴.
+    expect(text).toContain('gives way by about 0.4 mm');
+    // ½·1025·5.15·0.0603·5².
+    expect(text).toContain('pushes with about 3979 N on each metre');
+    // 11797.4·(752.36/2794.48)/84.3.
+    expect(text).toContain('swings by about 38 MPa under daily steering');
+  });
+
   it('say so where a number is missing', () => {
     const nothing = (): Value => null;
     expect(said('The steel of the stock', nothing)).toContain('no answer');
     expect(said('What gives first', nothing)).toContain('no answer');
+    expect(said('Bending, slamming, fatigue', nothing).match(/no answer/g)).toHaveLength(3);
   });
 });

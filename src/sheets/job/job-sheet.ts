@@ -1,5 +1,6 @@
 import type { Ask } from '../../order/ask.ts';
 import { holesOf } from '../../order/holes.ts';
+import { profileOf } from '../../order/profile-of.ts';
 import type { Printout } from '../page/printout.ts';
 import { WHO, who } from '../page/who.ts';
 import { printoutFor, type SheetInput, valuesOf } from '../sheet-input.ts';
@@ -19,7 +20,7 @@ function markingPage(printout: Printout, input: SheetInput): void {
   const { x, width } = sheet.area;
   const { units } = input;
   const ask: Ask = (name) => input.answer(name).value;
-  const holes = holesOf(ask);
+  const holes = holesOf(ask, profileOf(ask, input.plan));
   sheet.text('Job sheet: mark and drill', x, sheet.area.y, { style: 'page' });
   who(sheet, x, sheet.area.y + TITLE, width);
   let y = sheet.area.y + TITLE + WHO + 1;

@@ -35,6 +35,7 @@ async function faults(page: Page): Promise<readonly Fault[]> {
 }
 
 const PLACES = [
+  'survey',
   'boat',
   'gear',
   'mount',

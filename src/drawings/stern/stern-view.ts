@@ -11,6 +11,7 @@ import { need, type Values } from '../values.ts';
 import { edgeDimensions } from './edge-dimensions.ts';
 import { sternStruts } from './feet.ts';
 import { heeledWaterline, lowestHoleDimension } from './heeled.ts';
+import { keepOutLabels, keepOutShapes } from './keep-outs.ts';
 import { lowerFlange } from './lower-flange.ts';
 import { offsets } from './offsets.ts';
 import { clampsFromAstern, tubeFromAstern } from './shaft-from-astern.ts';
@@ -48,7 +49,8 @@ function handles(values: Values): Handle[] {
 export function sternView(values: Values, options: SceneOptions): Scene {
   const { shapes, labels } = assemble(sternParts, values, options);
   const water: Outline = { kind: 'water', role: 'water', level: 0 };
-  const drawn = [...shapes, ...heeledWaterline(values), ...centreline(values)];
+  const keepOuts = options.keepOuts ?? [];
+  const drawn = [...shapes, ...keepOutShapes(keepOuts), ...heeledWaterline(values), ...centreline(values)];
   const scene: Scene = {
     kind: 'stern',
     title: 'The transom from astern, port to the left, to scale',
@@ -61,6 +63,7 @@ export function sternView(values: Values, options: SceneOptions): Scene {
       ...lowestHoleDimension(values, options),
       ...levels(values, options),
       ...labels,
+      ...keepOutLabels(keepOuts),
     ],
     handles: handles(values),
     rule: options.unit === 'in' ? 'in' : 'mm',

@@ -5,6 +5,7 @@ import type { Units } from '../../plan/plan.ts';
 import type { LastGood } from '../../session/last-good.ts';
 import type { Session } from '../../session/session.ts';
 import { sessionLimits, sessionReasons, sessionValues, valuesOf } from './session-values.ts';
+import { surveyOptions } from './survey-options.ts';
 
 export type View = (values: Values, options: SceneOptions) => Scene;
 
@@ -24,6 +25,7 @@ export function drawn(session: Session, { view, units, lit, ghost, lastGood }: A
     limits: sessionLimits(session),
     lastGood: valuesOf(lastGood.value),
     reasons: sessionReasons(session),
+    ...surveyOptions(session),
     ...(lit === undefined ? {} : { lit }),
     ...(ghost === undefined ? {} : { ghost }),
   });

@@ -3,18 +3,25 @@ import { cellNamed } from '../../plan/book.ts';
 import type { Session } from '../../session/session.ts';
 import { takeOver, takeOverFor } from '../../session/survey/take-over.ts';
 import { useLook, useSession } from '../use-session.ts';
+import { bareUnit } from './length-style.ts';
 import { shown } from './show.ts';
 import { useUnits } from './use-units.ts';
 
+interface Props {
+  readonly name: string;
+  /** Only what comes from this result is offered. */
+  readonly from?: string;
+}
+
 /** Lets a reading of the boat follow what the survey gave; nothing while nothing was measured for it. */
-export function TakeOver({ name }: { readonly name: string }) {
+export function TakeOver({ name, from }: Props) {
   const session = useSession();
   const units = useUnits();
   const offer = useLook(useCallback((it: Session) => takeOverFor(it.plan, name), [name]));
   const value = useLook(
     useCallback((it: Session) => (offer === undefined ? null : it.value(offer.from)), [offer]),
   );
-  if (offer === undefined || value === null) return null;
+  if (offer === undefined || value === null || (from !== undefined && offer.from !== from)) return null;
   const cell = cellNamed(name);
   const label = cell?.label ?? name;
   return (
@@ -24,8 +31,10 @@ export function TakeOver({ name }: { readonly name: string }) {
       data-take-over={name}
       onClick={() => takeOver(session, offer, label)}
     >
-      take {shown(value, cell?.unit ?? '–', units)} from the survey
-      <span className="base-spoken"> as: {label}</span>
+      {from === undefined
+        ? `take ${shown(value, cell?.unit ?? '–', bareUnit(units))} from the survey`
+        : 'let Boat follow it'}
+      <span className="base-spoken">, {label}</span>
     </button>
   );
 }

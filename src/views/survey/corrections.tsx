@@ -1,6 +1,7 @@
 import { useCallback } from 'react';
-import { cellNamed } from '../../plan/book.ts';
+import { cellNamed, inputNamed } from '../../plan/book.ts';
 import type { Session } from '../../session/session.ts';
+import { bareUnit } from '../parts/length-style.ts';
 import { shown } from '../parts/show.ts';
 import { TakeOver } from '../parts/take-over.tsx';
 import { useUnits } from '../parts/use-units.ts';
@@ -35,17 +36,24 @@ function Line({ read, corrected, boat }: { read: string | undefined; corrected: 
   const [was, is] = [useNumber(read), useNumber(corrected)];
   const cell = cellNamed(corrected);
   const text = (value: number | null): string =>
-    value === null ? '' : shown(value, cell?.unit ?? '–', units);
-  if (is === null) return null;
+    value === null ? '' : shown(value, cell?.unit ?? '–', bareUnit(units));
+  const isStandIn = useLook(
+    useCallback(
+      (it: Session) =>
+        read !== undefined && inputNamed(read) !== undefined && it.reading(read)?.origin !== 'reading',
+      [read],
+    ),
+  );
+  if (is === null || isStandIn) return null;
   return (
     <tr data-name={corrected} data-value={String(is)}>
-      <th scope="row">{cell?.label}</th>
+      <th scope="row">
+        {cell?.label}
+        <TakeOver name={boat} from={corrected} />
+      </th>
       <td>{text(was)}</td>
       <td>{was === null ? '' : text(is - was)}</td>
       <td className="survey-corrected">{text(is)}</td>
-      <td>
-        <TakeOver name={boat} />
-      </td>
     </tr>
   );
 }
@@ -56,7 +64,7 @@ export const Corrections = () => (
     <h3 className="type-section">Reading, correction, corrected</h3>
     <p className="type-small base-soft">
       Trim and list turn every height and slope that was read against gravity. What you take over follows the
-      survey from then on.
+      survey from then on. A line stands here once there is a reading for it.
     </p>
     {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by keyboard */}
     <section className="survey-scroll" tabIndex={0} aria-label="Corrections">
@@ -67,7 +75,6 @@ export const Corrections = () => (
             <th scope="col">Reading</th>
             <th scope="col">Correction</th>
             <th scope="col">Corrected</th>
-            <th scope="col">On Boat</th>
           </tr>
         </thead>
         <tbody>

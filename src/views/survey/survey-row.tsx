@@ -47,6 +47,7 @@ export function SurveyRow({ table, at, row, fitted, onRemove }: Props) {
             key={column.name}
             label={`${column.label}, ${bare}`}
             value={typedOf(row.values[k] ?? null, bare)}
+            labelSpoken={at > 0}
             draftKey={`${table.name} ${at} ${column.name}`}
             input={`${table.name}.${at + 1}.${column.name}`}
             decimal

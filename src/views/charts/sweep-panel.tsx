@@ -3,7 +3,7 @@ import { inputNamed, inputs, limitCells, results as resultCells } from '../../pl
 import type { OwnLimit } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
-import type { SweepCall } from '../../session/studies/registry.ts';
+import { sweepAsk } from '../../session/studies/sweep-ask.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { whatHolds } from '../../studies/sweep-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
@@ -18,7 +18,6 @@ import { SweepTable } from './sweep-table.tsx';
 import './sweep-panel.css';
 
 /** Values looked at along an input that is not a whole number. */
-const POINTS = 41;
 /** Results drawn under one another. */
 const MOST_RESULTS = 3;
 /** Scenarios laid over the one looked at: as many as there are kinds of line. */
@@ -37,20 +36,6 @@ const sweepable = (cell: InputCell): boolean =>
 
 const inputOptions: readonly Labelled[] = inputs.filter(sweepable);
 const resultOptions: readonly Labelled[] = resultCells.filter((cell) => cell.flag !== true);
-
-function askFor(cell: InputCell, drawn: readonly string[], scenario: string | null): SweepCall {
-  const [low, high] = cell.usual ?? [0, 1];
-  return {
-    scenario,
-    input: cell.name,
-    results: drawn,
-    low,
-    high,
-    whole: cell.type === 'whole',
-    only: cell.only,
-    points: POINTS,
-  };
-}
 
 /** Which limits judge which result. */
 function limitsByResult(own: readonly OwnLimit[]): ReadonlyMap<string, ReadonlySet<string>> {
@@ -89,11 +74,11 @@ export function SweepPanel({ height }: Props) {
   const compares = canCompare && isCompared;
 
   const { value, stale, why, progress } = useStudy(
-    cell && { study: 'sweep', ask: askFor(cell, drawn, plan.active), urgent: true },
+    cell && { study: 'sweep', ask: sweepAsk(cell, drawn, plan.active), urgent: true },
   );
   const lines = useStudy(
     cell && compares
-      ? { study: 'lines', ask: { ...askFor(cell, drawn, plan.active), scenarios }, urgent: true }
+      ? { study: 'lines', ask: { ...sweepAsk(cell, drawn, plan.active), scenarios }, urgent: true }
       : undefined,
   );
   const names = scenarios.map((it) => it ?? BASE).join('\n');

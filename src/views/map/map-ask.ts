@@ -1,7 +1,6 @@
 import { inputNamed, inputs } from '../../plan/book.ts';
-import { type Plan, readingOf, type StudySettings, type Value } from '../../plan/plan.ts';
+import { type Plan, readingOf, type StudySettings } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
-import type { MapAxis } from '../../studies/map/axis.ts';
 
 /** What the map is asked, before its ranges are looked up. */
 export interface MapChoice {
@@ -10,9 +9,6 @@ export interface MapChoice {
   /** The result whose contours are drawn. */
   readonly result: string;
 }
-
-/** Grain of a length, mm; any other measure is set to its step. */
-const LENGTH_GRAIN = 1;
 
 const isMappable = (cell: InputCell): boolean =>
   (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined;
@@ -34,20 +30,6 @@ export function choiceOf(settings: StudySettings['settings'], worst: string): Ma
     x,
     y: x === y ? cellOf(x.name === 'shim_count' ? undefined : 'shim_count', 'upper_bracket_height') : y,
     result,
-  };
-}
-
-/** One side of the map: the input's usual range, and where it stands. */
-export function axisOf(cell: InputCell, present: Value): MapAxis {
-  const [low, high] = cell.usual ?? [0, 1];
-  return {
-    input: cell.name,
-    low,
-    high,
-    present: typeof present === 'number' ? present : null,
-    whole: cell.type === 'whole',
-    only: cell.only,
-    grain: cell.unit === 'mm' ? Math.min(LENGTH_GRAIN, cell.step ?? LENGTH_GRAIN) : (cell.step ?? 1),
   };
 }
 

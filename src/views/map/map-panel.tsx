@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { results as resultCells } from '../../plan/book.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
+import { axisOf } from '../../session/studies/map-axis.ts';
 import type { StudyCall } from '../../session/studies/registry.ts';
 import { studyWords } from '../../session/study-words.ts';
 import type { MapAsk } from '../../studies/map/map.ts';
@@ -11,7 +12,7 @@ import { labelOf, unitOf } from '../parts/show.ts';
 import { useStudy } from '../parts/use-study.ts';
 import { useStudySettings } from '../parts/use-study-settings.ts';
 import { useJudgement, usePlan, useSession } from '../use-session.ts';
-import { axisOf, choiceOf, mapInputs, scenarioPlaces } from './map-ask.ts';
+import { choiceOf, mapInputs, scenarioPlaces } from './map-ask.ts';
 import { MapPicture } from './map-picture.tsx';
 import { MapTable } from './map-table.tsx';
 import { useAttempt } from './use-attempt.ts';

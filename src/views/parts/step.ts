@@ -1,17 +1,9 @@
 import type { Units } from '../../plan/plan.ts';
+import { stepOf } from '../../plan/step-of.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { nextStep, type Step } from '../../units/next-step.ts';
 
-const SIXTY_FOURTHS = 64;
 const MM_PER_INCH = 25.4;
-
-/** The step of an input in the units shown. */
-export function stepOf(cell: InputCell, units: Units): Step {
-  if (units === 'in' && cell.step_in !== undefined) {
-    return { inch: [Math.round(cell.step_in * SIXTY_FOURTHS), SIXTY_FOURTHS] };
-  }
-  return cell.step ?? 1;
-}
 
 const within = (cell: InputCell, value: number): number =>
   Math.min(cell.max ?? value, Math.max(cell.min ?? value, value));

@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Plan } from '../../plan/plan.ts';
+import { stepOf } from '../../plan/step-of.ts';
 import type { Session } from '../../session/session.ts';
 import { freedAmong, usuallyFreed } from '../../session/studies/free-choices.ts';
 import { proposalsAsk } from '../../session/studies/proposals-ask.ts';
@@ -10,7 +11,6 @@ import { inputsOf, type Mount, type Proposals } from '../../studies/proposals/as
 import { changeWords, proposalSentence } from '../../studies/proposals/proposal-words.ts';
 import { Action } from '../parts/action.tsx';
 import { glide } from '../parts/glide.ts';
-import { stepOf } from '../parts/step.ts';
 import { useStudy } from '../parts/use-study.ts';
 import { useStudySettings } from '../parts/use-study-settings.ts';
 import { useLook, usePlan, useSession } from '../use-session.ts';

@@ -1,12 +1,12 @@
 import { useMemo } from 'react';
 import type { Plan } from '../../plan/plan.ts';
+import { stepOf } from '../../plan/step-of.ts';
 import { remedyAsk } from '../../session/remedy-ask.ts';
 import type { Session } from '../../session/session.ts';
 import type { RemediesCall } from '../../session/studies/registry.ts';
 import { studyWords } from '../../session/study-words.ts';
 import type { Remedies } from '../../studies/remedies.ts';
 import { leadSentence } from '../../studies/remedy-words.ts';
-import { stepOf } from '../parts/step.ts';
 import { type StudyState, useStudy } from '../parts/use-study.ts';
 import { useLimit, usePlan, useSession } from '../use-session.ts';
 

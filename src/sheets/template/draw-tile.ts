@@ -20,10 +20,13 @@ function seams(sheet: Sheet, tile: Tile, x: number, y: number): void {
   const upright = (at: number): void => {
     sheet.line(at, y, at, y + height, { line: LINE.axis, dash: SEAM_DASH });
     for (const share of [0.15, 0.85]) cross(at, y + share * height);
+    // A centreline may lie on it.
+    sheet.text('seam', at - 1.5, y + 1, { style: 'label', align: 'right' });
   };
   const level = (at: number): void => {
     sheet.line(x, at, x + width, at, { line: LINE.axis, dash: SEAM_DASH });
     for (const share of [0.15, 0.85]) cross(x + share * width, at);
+    sheet.text('seam', x + 1, at - 4.5, { style: 'label' });
   };
   if (tile.across > 1) upright(x + OVERLAP);
   if (tile.across < tile.ofAcross) upright(x + width - OVERLAP);

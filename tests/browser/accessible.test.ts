@@ -49,6 +49,7 @@ const PLACES = [
   'studies/drivers',
   'studies/turning',
   'studies/odds',
+  'studies/proposals',
   'plan',
   'paper',
   'own-boat',

@@ -24,9 +24,9 @@ interface Grid {
 }
 
 /** Peaks of the grid that are looked into. */
-const PEAKS = 6;
+const PEAKS = 4;
 /** Places along each side of the square looked at round a peak, and what it shrinks by each time. */
-const SIDE = 7;
+const SIDE = 5;
 const SHRINK = 0.6;
 const ROUNDS = 24;
 

@@ -1,25 +1,22 @@
 import { useMemo, useState } from 'react';
-import { inputNamed, inputs, limitCells, results as resultCells } from '../../plan/book.ts';
+import { inputNamed, limitCells } from '../../plan/book.ts';
 import type { OwnLimit } from '../../plan/plan.ts';
-import type { InputCell } from '../../plan/template.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
 import { sweepAsk } from '../../session/studies/sweep-ask.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { whatHolds } from '../../studies/sweep-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
-import type { Labelled } from '../parts/filter-labels.ts';
 import { labelOf, unitOf } from '../parts/show.ts';
 import { useStudy } from '../parts/use-study.ts';
+import { useStudySettings } from '../parts/use-study-settings.ts';
 import { useJudgement, usePlan } from '../use-session.ts';
 import type { OtherLine } from './other-lines.ts';
 import { ROOM } from './plot-box.ts';
 import { SweepChart } from './sweep-chart.tsx';
+import { choiceOf, inputOptions, MOST_RESULTS, resultOptions } from './sweep-choice.ts';
 import { SweepTable } from './sweep-table.tsx';
 import './sweep-panel.css';
 
-/** Values looked at along an input that is not a whole number. */
-/** Results drawn under one another. */
-const MOST_RESULTS = 3;
 /** Scenarios laid over the one looked at: as many as there are kinds of line. */
 const MOST_OTHERS = 3;
 /** Height of the line of words above a chart and of the one below it, px. */
@@ -30,12 +27,6 @@ const AXES = ROOM.top + ROOM.bottom;
 
 const NO_LINES: readonly OtherLine[] = [];
 const NO_LIMITS: ReadonlySet<string> = new Set();
-
-const sweepable = (cell: InputCell): boolean =>
-  (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined;
-
-const inputOptions: readonly Labelled[] = inputs.filter(sweepable);
-const resultOptions: readonly Labelled[] = resultCells.filter((cell) => cell.flag !== true);
 
 /** Which limits judge which result. */
 function limitsByResult(own: readonly OwnLimit[]): ReadonlyMap<string, ReadonlySet<string>> {
@@ -57,9 +48,9 @@ interface Props {
 export function SweepPanel({ height }: Props) {
   const plan = usePlan();
   const judgement = useJudgement();
-  const [input, setInput] = useState('shim_count');
-  const [picked, setPicked] = useState<readonly string[]>([]);
-  const [isCompared, setCompared] = useState(false);
+  const [settings, set] = useStudySettings('sweep', 'What the sweep shows');
+  const { input, picked, isCompared } = useMemo(() => choiceOf(settings, plan), [settings, plan]);
+  const setPicked = (results: readonly string[]): void => set({ results });
   const worst = worstFirst(standingOf(judgement.limits)).find((it) => it.graded)?.result;
   const [first, setFirst] = useState<string>();
   // The result drawn at first is the worst one; once drawn it stays, so that an edit can be followed.
@@ -119,7 +110,12 @@ export function SweepPanel({ height }: Props) {
             {i === 0 && (
               <>
                 <span>against</span>
-                <Chooser says="Varied" value={input} options={inputOptions} onPick={setInput}>
+                <Chooser
+                  says="Varied"
+                  value={input}
+                  options={inputOptions}
+                  onPick={(name) => set({ input: name })}
+                >
                   {labelOf(input, plan)}
                 </Chooser>
               </>
@@ -185,7 +181,7 @@ export function SweepPanel({ height }: Props) {
             <input
               type="checkbox"
               checked={isCompared}
-              onChange={(event) => setCompared(event.target.checked)}
+              onChange={(event) => set({ scenarios: event.target.checked })}
             />
             Scenarios over it
           </label>

@@ -1,4 +1,4 @@
-import { inputNamed, inputs } from '../../plan/book.ts';
+import { inputNamed, inputs, resultNamed } from '../../plan/book.ts';
 import { type Plan, readingOf, type StudySettings } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 
@@ -21,10 +21,17 @@ const cellOf = (name: unknown, otherwise: string): InputCell => {
 };
 
 /** The settings that the plan keeps, with what is looked at when there are none. */
-export function choiceOf(settings: StudySettings['settings'], worst: string): MapChoice {
-  const x = cellOf(settings.across, 'shim_count');
-  const y = cellOf(settings.up, 'upper_bracket_height');
-  const result = typeof settings.lines === 'string' ? settings.lines : worst;
+export function choiceOf(
+  { across, up, lines }: StudySettings['settings'],
+  worst: string,
+  plan: Pick<Plan, 'ownCells'>,
+): MapChoice {
+  const x = cellOf(across, 'shim_count');
+  const y = cellOf(up, 'upper_bracket_height');
+  const isThere =
+    typeof lines === 'string' &&
+    (resultNamed(lines) !== undefined || plan.ownCells.some((it) => it.name === lines));
+  const result = isThere ? lines : worst;
   // A file may name one input for both sides.
   return {
     x,

@@ -41,7 +41,7 @@ export function MapPanel() {
   const [worst] = useState(
     () => worstFirst(standingOf(judgement.limits)).find((it) => it.graded)?.result ?? 'rudder_gap',
   );
-  const choice = useMemo(() => choiceOf(settings, worst), [settings, worst]);
+  const choice = useMemo(() => choiceOf(settings, worst, plan), [settings, worst, plan]);
   const { units, ownCells, limits: ownLimits } = plan;
   const words = useMemo(
     () => studyWords({ units, ownCells, limits: ownLimits }),

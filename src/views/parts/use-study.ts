@@ -1,9 +1,10 @@
 import { useCallback, useState, useSyncExternalStore } from 'react';
 import { deskOf } from '../../session/studies/desk.ts';
 import { type AnswerOf, keyOf, type StudyCall, type StudyName } from '../../session/studies/registry.ts';
+import { studiedPlan } from '../../session/studies/studied-plan.ts';
 import type { Report } from '../../session/study-desk.ts';
 import type { Progress } from '../../studies/study.ts';
-import { usePlan, useReady, useSession } from '../use-session.ts';
+import { useLook, useReady, useSession } from '../use-session.ts';
 
 export interface StudyState<T> {
   /** The newest answer to this question; it belongs to an earlier plan while `stale`. */
@@ -26,7 +27,7 @@ interface Kept<T> {
 export function useStudy<N extends StudyName>(call: StudyCall<N> | undefined): StudyState<AnswerOf<N>> {
   type Answer = AnswerOf<N>;
   const session = useSession();
-  const plan = usePlan();
+  const plan = useLook(studiedPlan);
   const ready = useReady();
   const asked = call === undefined || !ready ? undefined : deskOf(session).ask(plan, call);
   const key = call === undefined ? undefined : keyOf(call as StudyCall);

@@ -44,7 +44,11 @@ export function ProposalsPanel() {
     [plan, free, session],
   );
   const isAsked = freedAmong(plan, free).length > 0;
-  const call: StudyCall<'proposals'> = { study: 'proposals', ask, key: free.join(' ') };
+  const call: StudyCall<'proposals'> = {
+    study: 'proposals',
+    ask,
+    key: `${ask.freed.map((it) => it.name).join(' ')} ${units}`,
+  };
   const { value, stale, why, progress } = useStudy(isAsked ? call : undefined);
   const found = stale ? ((progress?.soFar as Proposals | undefined) ?? value) : value;
   const inputs = inputsOf(ask);

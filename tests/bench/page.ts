@@ -6,6 +6,7 @@ import { build } from 'vite';
 import { serve } from '../../src/cli/serve.ts';
 import { CHROMIUM_FLAGS, findChromium } from '../support/chromium.ts';
 import { type Times, timesOf } from './numbers.ts';
+import { longestTasks } from './studies-page.ts';
 
 const PRESSES = 60;
 
@@ -160,6 +161,7 @@ export async function pageTimes(): Promise<Record<string, unknown>> {
     return {
       stepper_ms: await stepper(page),
       chart_ms: await chart(page),
+      longest_task_ms: await longestTasks(page),
       grid_enter_ms: await gridEnter(page, address),
       ...(await firstPaint(browser, address)),
     };

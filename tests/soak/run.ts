@@ -1,9 +1,14 @@
 import { soakChances } from './chances.ts';
 import type { SoakPart } from './part.ts';
+import { soakReplay } from './replay.ts';
 import { soakShares } from './shares.ts';
 
 /** Every part of the long run; `npm run soak -- WORD` runs those whose name holds the word. */
-const PARTS: Readonly<Record<string, SoakPart>> = { chances: soakChances, shares: soakShares };
+const PARTS: Readonly<Record<string, SoakPart>> = {
+  chances: soakChances,
+  shares: soakShares,
+  replay: soakReplay,
+};
 
 const [word = ''] = process.argv.slice(2);
 let [passed, failed] = [0, 0];

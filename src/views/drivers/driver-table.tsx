@@ -1,7 +1,7 @@
 import { useMemo, useRef } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import { intervalPercent } from '../../studies/chance-words.ts';
-import type { Varied } from '../../studies/drivers/varied.ts';
+import { errorsAmong, type Varied } from '../../studies/drivers/varied.ts';
 import type { DriverWords } from '../../studies/drivers/words.ts';
 import type { LimitDrivers } from '../../studies/drivers.ts';
 import { cellHref } from '../parts/cell-href.ts';
@@ -31,6 +31,11 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
   const scale = { low, high, width };
   const { figure } = words.limit(of.limit);
   const shares = new Map((of.shares ?? []).map((it) => [it.factor.name, it]));
+  const errors = errorsAmong(inputs);
+  const shared = (of.shares ?? []).filter((it) => it.factor.shared);
+  const toolOf = new Map(
+    shared.flatMap(({ factor }) => factor.moves.map((i) => [errors[i]?.name, factor.name] as const)),
+  );
   const again = new Map((of.again ?? []).map((it) => [it.factor.name, it]));
   const nowWords = `${figure(Math.abs(room))} ${room < 0 ? 'past' : 'room'}`;
   const cellsOf = (row: DriverRow) => {
@@ -49,7 +54,12 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
             signed(row.more, figure)
           )}
         </td>
-        <td className="driver-share">{share === undefined ? 'none' : intervalPercent(share.total)}</td>
+        <td className="driver-share">
+          {share === undefined ? 'none by itself' : intervalPercent(share.total)}
+          {toolOf.has(row.input) && (
+            <span className="driver-tool base-soft">and the {toolOf.get(row.input)}’s</span>
+          )}
+        </td>
         <td className="driver-again">{known === undefined ? '' : `±${figure(known.better)}`}</td>
       </>
     );
@@ -92,6 +102,11 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
           ))}
         </tbody>
       </table>
+      {shared.map(({ factor, total }) => (
+        <p key={factor.name} className="type-small">
+          What all readings with the {factor.name} share: {intervalPercent(total)} of the spread.
+        </p>
+      ))}
       {rest > 0 && (
         <p className="driver-rest type-small base-soft">
           {rest === 1 ? 'One more input moves' : `${rest} more inputs move`} it by less than{' '}

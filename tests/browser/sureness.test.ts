@@ -11,7 +11,9 @@ const answeredStudy = (page: Page, study: string): Promise<unknown> =>
   page.waitForSelector(`[data-view="${study}"]:not([data-stale]) .type-lead`, { timeout: PATIENCE });
 
 describe('how sure the owner may be', () => {
-  it('drivers name what moves a limit; the limit asked for is kept in the plan and can be undone', async () => {
+  it('drivers name what moves a limit; the limit asked for is kept in the plan and can be undone', {
+    timeout: 4 * PATIENCE,
+  }, async () => {
     const { page } = await open();
     await goTo(page, 'studies/drivers');
     await answeredStudy(page, 'drivers');
@@ -38,7 +40,9 @@ describe('how sure the owner may be', () => {
     );
   });
 
-  it('odds stand three ways side by side, and take a shared error into account', async () => {
+  it('odds stand three ways side by side, and take a shared error into account', {
+    timeout: 4 * PATIENCE,
+  }, async () => {
     const { page } = await open();
     await goTo(page, 'studies/odds');
     await answeredStudy(page, 'odds');

@@ -3,11 +3,15 @@ import type { Meter } from '../meter.ts';
 import type { PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
 import { type Slope, slopeOf } from './slope.ts';
-import { REACH, type Sides } from './stencil.ts';
+import type { Sides } from './stencil.ts';
 import type { Varied } from './varied.ts';
 
-/** Steps looked over, as parts of an input's size, the widest first. */
-const STEPS = [1e-3, 1e-3 / 16, 1e-3 / 256];
+/** Reaches looked over, the widest first: a step as a part of an input's size, and steps to each side. */
+const REACHES = [
+  { part: 1e-3, steps: 4 },
+  { part: 1e-3 / 16, steps: 2 },
+  { part: 1e-3 / 256, steps: 2 },
+] as const;
 /** An input's size is a tenth of its value, or ten times what it may be off. */
 const sizeOf = ({ value, offBy, step = 1 }: Varied): number =>
   Math.max(Math.abs(value) / 10, 10 * offBy) || step;
@@ -15,10 +19,12 @@ const sizeOf = ({ value, offBy, step = 1 }: Varied): number =>
 /** Offsets from the present value, in the order in which they are looked at. */
 function offsets(input: Varied): readonly number[] {
   if (input.whole) return [-1, 1];
-  return STEPS.flatMap((part) =>
-    Array.from({ length: REACH }, (_, i) => (i + 1) * part * sizeOf(input)).flatMap((it) => [it, -it]),
+  return REACHES.flatMap(({ part, steps }) =>
+    Array.from({ length: steps }, (_, i) => (i + 1) * part * sizeOf(input)).flatMap((it) => [it, -it]),
   );
 }
+
+const FLAT: Slope = { left: 0, right: 0, kink: false, within: 0 };
 
 const stepped = (here: number, below: number, above: number): Slope => {
   const [left, right] = [here - below, above - here];
@@ -70,11 +76,16 @@ export function* slopes(
       const start = starts[i] ?? 0;
       const values = Array.from(of.subarray(start, start + (moves[i]?.length ?? 0)));
       if (input.whole) return stepped(here, values[0] ?? Number.NaN, values[1] ?? Number.NaN);
+      // Most inputs do not reach most limits.
+      if (values.every((it) => it === here)) return FLAT;
+      let from = 0;
       return slopeOf(
-        STEPS.map((part, k) => ({
-          sides: sides(here, values.slice(2 * REACH * k, 2 * REACH * (k + 1))),
-          step: part * sizeOf(input),
-        })),
+        REACHES.map(({ part, steps }) => {
+          const end = from + 2 * steps;
+          const reach = { sides: sides(here, values.slice(from, end)), step: part * sizeOf(input) };
+          from = end;
+          return reach;
+        }),
       );
     });
   });

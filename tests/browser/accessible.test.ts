@@ -111,6 +111,10 @@ describe('every place of the page', () => {
         await page.waitForTimeout(200);
         expect(await tooWide(page), `${place} at ${size.width}`).toBeLessThanOrEqual(0);
       }
+      // The worst limit keeps its whole name.
+      const name = page.locator('[data-view="strip"] .strip-name').first();
+      if ((await name.count()) === 0) continue;
+      expect(await name.evaluate((it) => it.scrollWidth - it.clientWidth)).toBeLessThanOrEqual(0);
     }
-  });
+  }, 120_000);
 });

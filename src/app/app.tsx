@@ -18,6 +18,7 @@ import { KeptWords } from './kept-words.tsx';
 import { Bar, Names } from './names.tsx';
 import { go, type Place, useAskedCell, usePlace } from './route.ts';
 import {
+  FitUp,
   GridView,
   LostDoor,
   OrderList,
@@ -46,6 +47,7 @@ const BROAD: ReadonlySet<Place> = new Set([
   'workbook',
   'scenarios',
   'studies',
+  'fit-up',
   'plan',
   'paper',
   'own-boat',
@@ -179,6 +181,8 @@ function Middle({ place, shape, asked, kept, onReading }: MiddleProps) {
       return <OwnCells />;
     case 'studies':
       return <StudiesPlace asked={asked} />;
+    case 'fit-up':
+      return <FitUp asked={asked} />;
     case 'scenarios':
       return <ScenarioPanel />;
     case 'workbook':

@@ -9,6 +9,7 @@ const PAGES: readonly (readonly [Place, string])[] = [
   ['checks', 'Checks'],
   ['loads', 'Loads'],
   ['parts', 'Parts'],
+  ['fit-up', 'Fit-up'],
   ['own-cells', 'Own cells'],
 ];
 

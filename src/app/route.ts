@@ -9,6 +9,7 @@ export const PLACES = [
   'checks',
   'loads',
   'parts',
+  'fit-up',
   'own-cells',
   'scenarios',
   'workbook',

@@ -37,6 +37,7 @@ const LazyOwnCells = lazy(async () => ({
 const LazySurvey = lazy(async () => ({
   default: (await import('../views/survey/survey-page.tsx')).SurveyPage,
 }));
+const LazyFitUp = lazy(async () => ({ default: (await import('../views/fit-up/fit-up.tsx')).FitUp }));
 const LazyReference = lazy(async () => ({
   default: (await import('../views/reference/reference.tsx')).Reference,
 }));
@@ -115,6 +116,12 @@ export const OwnCells = () => (
 export const SurveyPage = ({ form, results }: { readonly form: ReactNode; readonly results: ReactNode }) => (
   <Slot name="survey">
     <LazySurvey form={form} results={results} />
+  </Slot>
+);
+
+export const FitUp = ({ asked }: { readonly asked: string | undefined }) => (
+  <Slot name="page Fit-up">
+    <LazyFitUp asked={asked} />
   </Slot>
 );
 

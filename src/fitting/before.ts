@@ -1,0 +1,48 @@
+import { type Ask, numberOf } from '../order/ask.ts';
+import { feetInUse } from '../order/feet.ts';
+
+export interface Question {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** What an owner asks before the first hole. Hours and tools are common practice, no source. */
+export function beforeYouStart(ask: Ask): readonly Question[] {
+  const bolts = numberOf(ask, 'hull_bolt_count');
+  const diameter = numberOf(ask, 'bolt_diameter');
+  const feet = feetInUse(ask).length;
+  return [
+    {
+      title: 'Manual and workbook disagree',
+      text: 'The gear’s manual wins. Then the yard, the surveyor, and the rules that apply where the boat is used.',
+    },
+    {
+      title: 'Hands and hours',
+      text: `Two people, one of them inside, and a third for an hour while the shaft is held${feet === 1 ? ' on its one strut' : ''}. Two days: one to mark, drill and try, one to bed and tighten after the epoxy has hardened. Common practice, no source; a first mount takes longer.`,
+    },
+    {
+      title: 'Tools',
+      text: `Drill, a pilot bit and one for ${diameter === undefined ? 'the bolts' : `M${diameter}`}, countersink, saw with a guide, file, two spanners, torque wrench, plumb bob, level, two tapes, square, transfer punch, lamp and mirror, clamps, light line, drop cloth, vacuum cleaner, tape, rags. Eye protection, gloves, a line on everything that can fall.`,
+    },
+    {
+      title: 'Can the nuts be reached',
+      text: `Try it now: ${bolts === undefined ? 'at every place' : `at all ${bolts} places`}, put a hand with a spanner where the nut will be, and somebody’s eye where the hand is. A locker, stringer, tank or wiring there moves the bracket in the plan, not the hole on the day.`,
+    },
+    {
+      title: 'When to stop',
+      text: 'At every stop point whose reading is not met; when dust comes out wet or dark, or a core where you planned none; when a hole meets something; when wind, wash or light no longer let you read a bob; when one of you is tired. Tape over what is open. A boat with a taped pilot hole keeps out water; a boat with a wrong hole does not.',
+    },
+    {
+      title: 'Loaded or light',
+      text: 'Heights count from the waterline of the boat loaded as it sails. Use the mark you made then, not the water of the day. Ashore, the mark is all you have: make it before lifting out.',
+    },
+    {
+      title: 'Is 0.9 bad',
+      text: 'A share of 0.9 means nine tenths of what the part bears, after the factors you chose. It holds the limit, with little room for a reading that was off or a harder sea. Look which reading moves it most before you accept it.',
+    },
+    {
+      title: 'If the boat touches bottom',
+      text: 'The auxiliary rudder may touch first. Know how its blade breaks away or lifts, and lift it in shoal water; nothing here covers a blow from below.',
+    },
+  ];
+}

@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { feetInUse } from '../../order/feet.ts';
 import { cellNamed, results } from '../../plan/book.ts';
 import type { AsFitted } from '../../session/fit-up/as-fitted.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
@@ -40,10 +41,13 @@ export function SideBySide({ found }: { readonly found: AsFitted | undefined }) 
       return !isSame(before?.value, it.value) || before?.verdict.state !== it.verdict.state;
     })
     .sort((a, b) => RANK[a.verdict.state] - RANK[b.verdict.state]);
+  const unused = feetInUse((name) => found?.answers.get(name)?.value).includes('single')
+    ? /^(port|starboard)_/
+    : /^single_/;
   const judged = new Set(limits.map((it) => it.result));
   const moved = results.filter(({ name }) => {
     const now = found?.answers.get(name)?.value;
-    return now !== undefined && !judged.has(name) && !isSame(session.value(name), now);
+    return now !== undefined && !judged.has(name) && !unused.test(name) && !isSame(session.value(name), now);
   });
   const whole = { ...plan, units, fit };
   const say = (name: string, value: unknown): string =>

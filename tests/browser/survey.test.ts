@@ -13,7 +13,7 @@ describe('the survey', () => {
     const { page } = await open(DESK, '#/survey');
     const table = page.locator('[data-table="transom_readings"]');
     await table.getByRole('button', { name: /Paste rows/ }).click();
-    await table.locator('textarea').fill('0 700\nlow 690');
+    await table.locator('textarea').fill('0;700\nlow;690');
     await table.getByRole('button', { name: 'Put these rows in' }).click();
     expect(await table.getByRole('alert').textContent()).toContain('Height in line 2');
     await table.locator('textarea').fill(ROWS);

@@ -12,7 +12,7 @@ const corners = ([a, b, c, d]: KeepOut['edges']) => {
 export const keepOutShapes = (keepOuts: readonly KeepOut[]): Outline[] =>
   keepOuts.flatMap(({ edges, inside }) => {
     const points = corners(edges);
-    return inside ? [polygon('hidden', points)] : [hatch(points), polygon('outline', points)];
+    return inside ? [polygon('hidden', points)] : [polygon('outline', points), hatch(points)];
   });
 
 /** What each is called, where the owner has given it a name. */

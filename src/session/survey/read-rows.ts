@@ -17,10 +17,14 @@ export function readFigure(
   return { ok: true, value: entry.empty ? null : Number(entry.value) };
 }
 
-/** Columns are set apart by tabs, by semicolons, or by a run of blanks. */
+/** A blank between two plain figures; one inside an inch reading such as 2 3/8 sets nothing apart. */
+const BETWEEN = /\s{2,}|(?<=\d)\s+(?=[−-]?\d)/;
+
+/** Columns are set apart by tabs, by semicolons, or by blanks. */
 const figuresOf = (line: string): readonly string[] => {
   if (line.includes('\t')) return line.split('\t');
-  return line.includes(';') ? line.split(';') : line.trim().split(/\s{2,}|(?<=\d)\s+(?=[−-]?\d)/);
+  if (line.includes(';')) return line.split(';');
+  return line.trim().split(/[/⁄"']/.test(line) ? /\s{2,}/ : BETWEEN);
 };
 
 /** Rows pasted or typed as lines of figures, in the order of the table's columns. The first that cannot be refuses all. */

@@ -31,7 +31,7 @@ export function FitPicture({ fit, label }: Props) {
   const worst = Math.max(...rows.map((row) => Math.abs(row.off)));
   const times = TIMES.findLast((it) => worst * scale * it <= RIGHT.half) ?? 1;
   const aside = (off: number): number => RIGHT.middle - off * scale * times;
-  const suspects = rows.filter((row) => row.suspicious).map((row) => `row ${row.at + 1}`);
+  const suspects = rows.filter((row) => row.suspicious).map((row) => row.at + 1);
   return (
     <figure className="survey-picture">
       <svg
@@ -75,8 +75,9 @@ export function FitPicture({ fit, label }: Props) {
         {formatLength(worst, { unit: bare, ...(bare === 'mm' ? { decimals: 1 } : {}) })}.{' '}
         {suspects.length > 0 && (
           <strong className="survey-suspect">
-            {suspects.join(' and ')} {suspects.length === 1 ? 'is' : 'are'} far outside the rest. Nothing is
-            dropped: measure again, then change or take away.
+            {suspects.length === 1 ? 'Row' : 'Rows'} {suspects.join(' and ')}{' '}
+            {suspects.length === 1 ? 'is' : 'are'} far outside the rest. Nothing is dropped: measure again,
+            then change or take away.
           </strong>
         )}
       </figcaption>

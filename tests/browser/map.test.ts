@@ -28,7 +28,7 @@ describe('the map', () => {
     await page.keyboard.press('Enter');
     const chosen = await page.getByRole('button', { name: /^Contours of/ }).textContent();
     expect(chosen).toContain('earing');
-    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByRole('button', { name: 'Undo: What the map shows' }).click();
     expect(await page.getByRole('button', { name: /^Contours of/ }).textContent()).not.toBe(chosen);
   }, 120_000);
 

@@ -28,11 +28,9 @@ export async function longestTasks(page: Page): Promise<Record<string, number>> 
         channel.port2.postMessage(undefined);
         location.hash = `#/studies/${name}`;
         const begun = performance.now();
-        const isAnswered = (): boolean => {
+        for (;;) {
           const view = document.querySelector(`[data-view="${name}"]`);
-          return view !== null && view.getAttribute('aria-busy') !== 'true';
-        };
-        while (!isAnswered()) {
+          if (view !== null && view.getAttribute('aria-busy') !== 'true') break;
           if (performance.now() - begun > patience) throw new Error(`The study ${name} gave no answer.`);
           await new Promise((done) => setTimeout(done, 10));
         }

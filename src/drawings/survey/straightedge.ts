@@ -34,11 +34,8 @@ export function straightedge(): Scene {
     polyline('axis', [point(0, 110), point(0, -190)]),
     asked('gap to port', 'gap', point(-BATTEN, 0), point(-BATTEN, gap)),
     asked('gap to starboard', 'gap', point(BATTEN, 0), point(BATTEN, gap)),
-    asked('to port', 'half span', point(-BATTEN, -110), point(0, -110), [point(-BATTEN, -34), point(0, -34)]),
-    asked('to starboard', 'half span', point(0, -110), point(BATTEN, -110), [
-      point(0, -34),
-      point(BATTEN, -34),
-    ]),
+    asked('to port', 'out', point(-BATTEN, -110), point(0, -110), [point(-BATTEN, -34), point(0, -34)]),
+    asked('to starboard', 'out', point(0, -110), point(BATTEN, -110), [point(0, -34), point(BATTEN, -34)]),
     note(['touches here'], point(0, 0)),
   ]);
 }

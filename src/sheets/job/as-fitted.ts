@@ -4,9 +4,9 @@ import { formatValue } from '../../units/format-value.ts';
 import type { Answer } from '../../workbook/engine.ts';
 import { BLANK, type Sheet } from '../page/sheet.ts';
 
-const COLUMNS = 3;
+const COLUMNS = 4;
 const GAP = 5;
-const WRITE = 24;
+const WRITE = 22;
 const SIGNATURE = 11;
 
 const COMMON = [

@@ -28,10 +28,10 @@ export function fittingPage(printout: Printout, input: SheetInput): void {
   }));
   y = tickedLines(sheet, stops, x, y, width);
   y = heading(sheet, 'Bolts', x, y, width);
-  y = boltList(sheet, answer, units, x, y, width);
+  y = boltList(sheet, ask, units, x, y, width);
   const half = (width - GAP) / 2;
   const right = x + half + GAP;
-  const cut = cutList(sheet, answer, units, x, heading(sheet, 'Cut', x, y, half), half);
+  const cut = cutList(sheet, ask, units, x, heading(sheet, 'Cut', x, y, half), half);
   const order = tighteningOrder(ask).map(({ what }, i) => ({ text: `${i + 1}  ${what}` }));
   const top = heading(sheet, 'Tighten in this order', right, y, half);
   y = Math.max(cut, tickedLines(sheet, order, right, top, half));

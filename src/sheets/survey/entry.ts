@@ -21,6 +21,8 @@ export interface EntryLook {
 }
 
 export const LARGE: EntryLook = { picture: 38, least: 25 };
+/** Without a picture. */
+export const BARE: EntryLook = { picture: 0, least: 11 };
 export const SMALL: EntryLook = { picture: 27, least: 18 };
 
 const ASPECT = 1.6;
@@ -102,7 +104,7 @@ export function entry(
   const height = entryHeight(sheet, it, width, look);
   sheet.text(String(number), x, y + 0.6, { style: 'value' });
   const left = x + NUMBER;
-  if (picture !== null) {
+  if (picture !== null && look.picture > 0) {
     const area = { x: left, y: y + 1, width: look.picture, height: look.picture / ASPECT };
     drawing(sheet, picture, area, []);
     sheet.rect(area.x, area.y, area.width, area.height, { line: LINE.axis });

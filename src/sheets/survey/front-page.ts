@@ -10,6 +10,7 @@ const RULES: readonly string[] = [
   'Load the boat as it sails, with crew, water and fuel. Mark where the water stands on the transom, on the centreline. Every height starts at that mark: plus is up, minus is under water.',
   'Distances fore and aft start at that mark too: plus is aft, minus is forward. Distances to the side start at the boat’s centreline: plus is to starboard, minus to port.',
   'Beside each value write ±: the most by which your reading may be off. Measure twice; half the difference is the least it can be. Leave it empty to take the figure that is printed there.',
+  'Take angles and heights as the boat lies. What list and trim make of them is taken out again, from the readings under “How the boat lies while you measure”.',
   'What you cannot reach or find, leave empty. A stand-in takes its place, and every sheet then says so.',
   'Ashore, keep clear of a boat that is not chocked. Afloat, work from a dinghy made fast fore and aft, with a second person. Drill nothing to find a thickness.',
 ];

@@ -5,10 +5,10 @@ import type { Values } from '../../drawings/values.ts';
 import { Flow } from '../page/flow.ts';
 import type { Printout } from '../page/printout.ts';
 import { printoutFor, type SheetInput } from '../sheet-input.ts';
-import { type Entry, type EntryLook, entry, entryHeight, LARGE, SMALL } from './entry.ts';
+import { BARE, type Entry, type EntryLook, entry, entryHeight, LARGE, SMALL } from './entry.ts';
 import { frontPage } from './front-page.ts';
 import { numbersOf, type ReadingGroup, readingsOf } from './readings.ts';
-import { surveyTables } from './survey-tables.ts';
+import { clearPages, linesPages } from './survey-tables.ts';
 
 /** Nothing is known yet: pictures are drawn on a boat of no particular size. */
 const EMPTY: Values = { number: () => null, flag: () => null };
@@ -21,8 +21,8 @@ function groups(
   { units }: SheetInput,
 ): void {
   for (const { title, lead, cells } of all) {
-    flow.section(title, 50);
-    flow.text(lead, 'small');
+    flow.section(title, look.picture > 0 ? 50 : 30);
+    if (lead !== '') flow.text(lead, 'small');
     for (const cell of cells) {
       const it: Entry = {
         number: numbers.get(cell.name) ?? 0,
@@ -39,20 +39,39 @@ function groups(
 /** The blank form to take to the boat: every reading of Boat and of the gear, and the survey's tables. */
 export function surveyForm(input: SheetInput): Printout {
   const printout = printoutFor(input, 'survey form');
-  const [boat, gear] = [readingsOf('Boat'), readingsOf('Gear')];
-  const numbers = numbersOf([...boat, ...gear]);
+  const [boat, gear, survey] = [readingsOf('Boat'), readingsOf('Gear'), readingsOf('Survey')];
+  const lie = survey.filter(({ cells }) => cells.some((it) => it.name === 'list_reading'));
+  const lines = survey.filter(({ cells }) => cells.some((it) => it.name === 'tape_zero_height'));
+  const above = survey.filter(({ cells }) => cells.some((it) => it.name === 'drive_height'));
+  const numbers = numbersOf([...boat, ...lines, ...lie, ...above, ...gear]);
   const flow = new Flow(printout);
   const bench = benchFor(withTypical(EMPTY));
+  const set = (some: readonly ReadingGroup[], look: EntryLook): void =>
+    groups(flow, some, numbers, look, input);
   frontPage(flow, numbers);
   flow.next();
   flow.title('The boat');
-  groups(flow, boat, numbers, LARGE, input);
-  if (bench !== null) surveyTables(flow, bench, input.units);
+  set(boat, LARGE);
+  if (bench !== null) {
+    linesPages(
+      flow,
+      bench,
+      input.units,
+      () =>
+        set(
+          lines.map((it) => ({ ...it, lead: '' })),
+          BARE,
+        ),
+      () => set(lie, BARE),
+    );
+    clearPages(flow, bench, input.units);
+    set(above, BARE);
+  }
   flow.next();
   flow.title('The gear');
   flow.text(
     'Take each value from the gear’s own manual, or measure it on the gear. Where both differ, the manual is right.',
   );
-  groups(flow, gear, numbers, SMALL, input);
+  set(gear, SMALL);
   return printout.finish();
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { tables } from '../../../src/plan/tables.ts';
 import { readingsOf } from '../../../src/sheets/survey/readings.ts';
 import { surveyForm } from '../../../src/sheets/survey/survey-form.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
@@ -18,7 +19,12 @@ describe('the survey form', () => {
       expect(text).toContain(flat(label));
       if (type !== 'flag') expect(text).toContain(flat(help));
     }
-    for (const words of ['Plumb line hung aft of the stern', 'gap', 'List', 'Trim', 'Port edge', 'afloat'])
+    for (const { label, help, columns } of tables) {
+      expect(text).toContain(flat(label));
+      expect(text).toContain(flat(help));
+      for (const column of columns) expect(text).toContain(`${column.label}, mm or in`);
+    }
+    for (const words of ['Plumb line hung aft of the stern', 'List while you measure', 'afloat'])
       expect(text).toContain(words);
   });
 

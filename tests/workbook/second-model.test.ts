@@ -128,7 +128,7 @@ describe('the workbook on plans drawn at random', { timeout: 30_000 }, () => {
         );
       }),
       // Shrinking a hundred inputs takes minutes and tells no more.
-      { numRuns: 300, seed: 11, endOnFailure: true },
+      { numRuns: 300, seed: 2, endOnFailure: true },
     );
   });
 

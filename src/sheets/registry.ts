@@ -1,6 +1,7 @@
 import { aboutTemplates } from '../order/template/about.ts';
 import { dxfOf } from '../order/template/dxf.ts';
 import { svgOf } from '../order/template/svg.ts';
+import { handoverSheet } from './handover/handover-sheet.ts';
 import { jobSheet } from './job/job-sheet.ts';
 import { orderSheet } from './order/order-sheet.ts';
 import type { Printout } from './page/printout.ts';
@@ -13,7 +14,7 @@ import { templatesOf } from './template/templates-of.ts';
 export const FILE_ENDINGS = ['dxf', 'svg'] as const;
 export type FileEnding = (typeof FILE_ENDINGS)[number];
 
-export const SHEET_NAMES = ['survey', 'job', 'order', 'template'] as const;
+export const SHEET_NAMES = ['survey', 'job', 'order', 'template', 'handover'] as const;
 export type SheetName = (typeof SHEET_NAMES)[number];
 
 export interface SheetKind {
@@ -53,5 +54,10 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
     says: 'Shims, wedge, feet and holes at true size, to cut and drill by.',
     make: templateSheets,
     files: { dxf: templateFile(dxfOf), svg: templateFile(svgOf) },
+  },
+  handover: {
+    title: 'Handover record',
+    says: 'What was fitted, by whom and when, and what remains to be looked at.',
+    make: handoverSheet,
   },
 };

@@ -50,7 +50,7 @@ describe('print', () => {
       ['--sheet', 'job', '--out', 'job.dxf'],
       /Job sheet: this can be written as PDF alone, not as DXF/,
     ],
-    ['no sheet', ['--out', out], /--sheet is missing; it takes survey, job, order or template/],
+    ['no sheet', ['--out', out], /--sheet is missing; it takes survey, job, order, template or handover/],
     ['a sheet it does not know', ['--sheet', 'poster', '--out', out], /--sheet cannot be “poster”/],
     ['no file', ['--sheet', 'job'], /--out is missing/],
     [

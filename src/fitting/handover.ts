@@ -45,7 +45,7 @@ export const DUE: readonly (Entry & { readonly what: string })[] = [
   {
     name: 'due_month',
     label: 'After a month',
-    what: 'Tighten once more; plastic creeps slowest last. Measure the gap of the rudders hard over. Look at every plate inside for crushed or wet laminate.',
+    what: 'Tighten once more: plastic goes on creeping. Measure the gap of the rudders hard over. Look at every plate inside for crushed or wet laminate.',
   },
 ];
 

@@ -1,24 +1,48 @@
 import { describe, expect, it } from 'vitest';
 import { inputs } from '../../src/plan/book.ts';
 import { newPlan } from '../../src/plan/new-plan.ts';
+import type { Plan } from '../../src/plan/plan.ts';
+import { tableNamed } from '../../src/plan/tables.ts';
 import type { Judgement } from '../../src/workbook/judged.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
 import { caseInputs, type Inputs } from './model-case.ts';
 
 const plan = newPlan('Empty');
 
+/** Rows of the survey, between which every input that only they use is used. */
+const surveyed: Plan = {
+  ...plan,
+  tables: (
+    [
+      ['transom_readings', [0, 480], [450, 560], [850, 630]],
+      ['rudder_readings', [-150, 440], [-1100, 420]],
+      ['keep_outs_outside', [-350, -300, 400, 500]],
+      ['keep_outs_inside', [300, 350, 600, 700]],
+      ['obstacles', [300, 100, 1500, 2400, 15]],
+    ] as const
+  ).map(([name, ...rows]) => ({
+    name,
+    columns: tableNamed(name)?.columns.map((it) => it.name) ?? [],
+    rows,
+  })),
+};
+
 /** Plans between which every input is used: struts two or one, transom solid or cored, drive unit beside the transom. */
-const grounds: readonly Inputs[] = [
-  caseInputs,
-  { ...caseInputs, strut_count: 1, transom_build: 'cored', shaft_length: 900, lower_flange_hinged: false },
+const grounds: readonly (readonly [Plan, Inputs])[] = [
+  [plan, caseInputs],
+  [
+    plan,
+    { ...caseInputs, strut_count: 1, transom_build: 'cored', shaft_length: 900, lower_flange_hinged: false },
+  ],
+  [surveyed, caseInputs],
 ];
 
 describe('an input left empty', () => {
   const book = new Workbook(plan, null);
-  const judge = (ground: Inputs, empty?: string): Judgement => {
+  const judge = ([shown, ground]: (typeof grounds)[number], empty?: string): Judgement => {
     const contents = new Map<string, number | boolean | string | null>(Object.entries(ground));
     if (empty !== undefined) contents.set(empty, null);
-    book.show(plan, null, contents);
+    book.show(shown, null, contents);
     return book.judgement();
   };
 
@@ -48,7 +72,7 @@ describe('an input left empty', () => {
   );
 
   it('takes with it every result that rests on it, and no other', () => {
-    judge(caseInputs, 'tube_wall');
+    judge([plan, caseInputs], 'tube_wall');
     const graph = book.uses();
     const rests = (cell: string): boolean =>
       (graph.get(cell) ?? []).some((it) => it === 'tube_wall' || rests(it));
@@ -59,7 +83,7 @@ describe('an input left empty', () => {
   });
 
   it('leaves its limit unanswered when it is the bound', () => {
-    const { limits, unanswered } = judge(caseInputs, 'spacing_min');
+    const { limits, unanswered } = judge([plan, caseInputs], 'spacing_min');
     const limit = limits.find((it) => it.name === 'bracket_spacing');
     expect(limit?.value).toBeCloseTo(550, 9);
     expect(limit?.verdict).toEqual({ state: 'no answer', room: undefined, ratio: undefined });
@@ -68,11 +92,15 @@ describe('an input left empty', () => {
   });
 
   it('leaves all unanswered when nothing is filled in, and nothing inside', () => {
-    book.show(plan, null, new Map(inputs.map((cell) => [cell.name, null])));
+    const empty = new Map(inputs.map((cell) => [cell.name, null]));
+    book.show(surveyed, null, empty);
     const { limits, leastRoom, unanswered } = book.judgement();
     for (const limit of limits) expect([limit.name, limit.verdict.state]).toEqual([limit.name, 'no answer']);
     expect(unanswered).toBe(limits.length);
     expect(leastRoom).toBeUndefined();
+    book.show(plan, null, empty);
+    const states = new Set(book.judgement().limits.map((it) => it.verdict.state));
+    expect([...states].sort()).toEqual(['does not apply', 'no answer']);
     book.destroy();
   });
 });

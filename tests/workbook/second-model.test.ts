@@ -44,12 +44,13 @@ function differences(drawn: Inputs): string[] {
     if (!(name in ours.results)) found.push(`${name} is not a result of the workbook`);
     found.push(alike(name, ours.results[name] ?? null, expected, name === 'rudder_gap_swung' ? SWUNG : 0));
   }
-  const order = (names: string[]): string => names.sort().join(' ');
-  // The second model knows no survey; with empty tables none of its limits applies.
-  const known = new Set(second.limits.map((it) => it.name));
-  const judged = ours.limits.filter((it) => known.has(it.name) || it.state !== 'does not apply');
-  if (order(judged.map((it) => it.name)) !== order(second.limits.map((it) => it.name))) {
-    found.push('The limits have other names.');
+  const judged = new Set(second.limits.map((it) => it.name));
+  const names = ours.limits.map((it) => it.name);
+  found.push(...[...judged].filter((name) => !names.includes(name)).map((name) => `${name} is no limit`));
+  // Limits that came later judge what a survey's rows say; without rows none of them may say anything.
+  for (const { name, state } of ours.limits) {
+    if (!judged.has(name) && state !== 'does not apply')
+      found.push(`${name} is ${state}, the second model does not know it`);
   }
   for (const limit of second.limits) {
     const { name, room } = limit;
@@ -94,7 +95,7 @@ describe('the second model', () => {
   });
 });
 
-describe('the workbook on plans drawn at random', { timeout: 30_000 }, () => {
+describe('the workbook on plans drawn at random', { timeout: 60_000 }, () => {
   const met: Record<string, number> = {};
   const meet = (...kinds: (string | false)[]): void => {
     for (const kind of kinds) if (kind !== false) met[kind] = (met[kind] ?? 0) + 1;
@@ -128,7 +129,7 @@ describe('the workbook on plans drawn at random', { timeout: 30_000 }, () => {
         );
       }),
       // Shrinking a hundred inputs takes minutes and tells no more.
-      { numRuns: 300, seed: 2, endOnFailure: true },
+      { numRuns: 500, seed: 7, endOnFailure: true },
     );
   });
 

@@ -17,19 +17,20 @@ function seams(sheet: Sheet, tile: Tile, x: number, y: number): void {
     sheet.line(cx - 3, cy, cx + 3, cy);
     sheet.line(cx, cy - 3, cx, cy + 3);
   };
-  const upright = (at: number): void => {
+  // The word stands beside the line, for a centreline may lie on it, and on the side that has room on the page.
+  const upright = (at: number, side: 'left' | 'right'): void => {
     sheet.line(at, y, at, y + height, { line: LINE.axis, dash: SEAM_DASH });
     for (const share of [0.15, 0.85]) cross(at, y + share * height);
-    // A centreline may lie on it.
-    sheet.text('seam', at - 1.5, y + 1, { style: 'label', align: 'right' });
+    if (side === 'left') sheet.text('seam', at - 1.5, y + 1, { style: 'label', align: 'right' });
+    else sheet.text('seam', at + 1.5, y + 1, { style: 'label' });
   };
   const level = (at: number): void => {
     sheet.line(x, at, x + width, at, { line: LINE.axis, dash: SEAM_DASH });
     for (const share of [0.15, 0.85]) cross(x + share * width, at);
     sheet.text('seam', x + 1, at - 4.5, { style: 'label' });
   };
-  if (tile.across > 1) upright(x + OVERLAP);
-  if (tile.across < tile.ofAcross) upright(x + width - OVERLAP);
+  if (tile.across > 1) upright(x + OVERLAP, 'right');
+  if (tile.across < tile.ofAcross) upright(x + width - OVERLAP, 'left');
   if (tile.down > 1) level(y + OVERLAP);
   if (tile.down < tile.ofDown) level(y + height - OVERLAP);
 }

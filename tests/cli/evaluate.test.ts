@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { limitCells } from '../../src/plan/book.ts';
 import type { Evaluation } from '../../src/workbook/evaluation.ts';
 import { command } from '../support/command.ts';
 
@@ -20,7 +21,10 @@ describe('evaluate', () => {
     expect(it.results.rudder_gap).toBeCloseTo(56.886, 3);
     expect(it.least_room).toMatchObject({ name: 'bolt_utilisation' });
     expect(it.unanswered).toBe(0);
-    expect(it.limits).toHaveLength(40);
+    expect(it.limits).toHaveLength(limitCells.length);
+    expect(it.limits.map((limit) => limit.name)).toEqual(limitCells.map((limit) => limit.name));
+    // The survey's limits stand after the model's forty, and none applies without rows.
+    expect(new Set(it.limits.slice(40).map((limit) => limit.state))).toEqual(new Set(['does not apply']));
   });
 
   it('puts --set over the values, texts as a person types them', async () => {

@@ -53,7 +53,7 @@ export default defineConfig({
           globalSetup: ['tests/browser/setup.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
+          maxWorkers: 2,
         },
       },
     ],

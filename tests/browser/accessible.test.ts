@@ -93,7 +93,7 @@ describe('every place of the page', () => {
   );
 
   it('has none in the workbook grid, with and without an open editor', async () => {
-    const { page } = await open(DESK, '#/workbook');
+    const { page } = await open(DESK, '#/workbook/transom_rake');
     await page.waitForSelector('[data-view="grid"] [data-input="transom_rake"]');
     expect(await faults(page)).toEqual([]);
     await page.locator('[data-view="grid"] [data-input="transom_rake"]').dblclick();

@@ -37,6 +37,7 @@ describe('the drawing', () => {
   it('leaves a part that cannot be computed dotted where it stood, with the reason', async () => {
     const { page } = await open(DESK, '#/boat');
     const drawing = page.locator('[data-view="drawing"]');
+    await drawing.locator('svg text', { hasText: 'Upper bracket' }).first().waitFor();
     const field = page.locator('[data-view="form"] [data-input="transom_rake"]');
     await field.fill('');
     await field.press('Enter');

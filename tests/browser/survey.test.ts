@@ -72,7 +72,7 @@ describe('the survey', () => {
   it('works row by row on a phone, inside the screen', async () => {
     const { page } = await open(PHONE, '#/survey');
     const table = page.locator('[data-table="transom_readings"]');
-    await table.getByRole('button', { name: /Add a row/ }).click();
+    await table.getByRole('button', { name: /First row/ }).click();
     const height = page.locator('[data-input="transom_readings.1.height"]');
     await height.fill('2 3/8 in');
     await height.press('Enter');

@@ -31,11 +31,9 @@ export function FormPage({ page, oneByOne }: Props) {
   const active = useLook(activeOf);
   const sections = useMemo(
     () =>
-      (pages.find((it) => it.page === page)?.sections ?? []).map(({ title, lead, cells }) => ({
-        title,
-        lead,
-        cells: byHeight(cells.filter(isInput)),
-      })),
+      (pages.find((it) => it.page === page)?.sections ?? [])
+        .map(({ title, lead, cells }) => ({ title, lead, cells: byHeight(cells.filter(isInput)) }))
+        .filter(({ cells }) => cells.length > 0),
     [page],
   );
   const all = useMemo(() => sections.flatMap((it) => it.cells), [sections]);

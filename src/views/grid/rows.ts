@@ -46,7 +46,13 @@ export const isCellRow = (row: GridRow | undefined): row is CellRow =>
 /** A row with nothing in it to choose. */
 export const isHead = (row: GridRow | undefined): boolean => row?.kind === 'page' || row?.kind === 'section';
 
-const bookRows = pages.map(({ page, sections }) => ({
+// The survey's cells come after the rest: many plans leave them alone, and the table opens on the boat.
+const inOrder = [
+  ...pages.filter((it) => it.page !== 'Survey'),
+  ...pages.filter((it) => it.page === 'Survey'),
+];
+
+const bookRows = inOrder.map(({ page, sections }) => ({
   page,
   rows: sections.flatMap(({ title, cells }, at): readonly GridRow[] => [
     { kind: 'section', title, first: at === 0 },
@@ -60,7 +66,7 @@ const NEW_ROW: NewRow = { kind: 'new' };
 
 const OWN_HEAD: HeadRow = { kind: 'section', title: 'Own cells', first: false };
 
-/** The grid's rows in the workbook's order, own cells last; with a page, that page's alone. */
+/** The grid's rows in the order of the work, own cells last; with a page, that page's alone. */
 export function rowsOf(page: GridPage | undefined, ownNames: readonly string[]): readonly GridRow[] {
   const own = (): readonly GridRow[] => [
     OWN_HEAD,

@@ -21,7 +21,9 @@ interface Props {
 
 /** A page of results: each with its value, its state where it is judged, and what stands behind it. */
 export function ResultsPage({ page, opened }: Props) {
-  const sections = pages.find((it) => it.page === page)?.sections ?? [];
+  const sections = (pages.find((it) => it.page === page)?.sections ?? []).filter(({ cells }) =>
+    cells.some((cell) => cell.kind === 'result'),
+  );
   return (
     <div className="results" data-view="results">
       <h2 className="type-page">{page}</h2>
@@ -29,7 +31,7 @@ export function ResultsPage({ page, opened }: Props) {
         Worked out from your readings and choices: estimates. Open a line to see what stands behind it.
       </p>
       {sections.map(({ title, lead, cells }) => (
-        <section key={title} className="results-section" aria-label={title}>
+        <section key={title} className="results-section" aria-label={`${title}, worked out`}>
           <h3 className="type-section">{title}</h3>
           <p className="results-lead type-small base-soft">{lead}</p>
           {cells.map(

@@ -84,16 +84,12 @@ export function TablePanel({ table, plumbed = false }: Props) {
         <Action
           icon="plus"
           disabled={rows.length >= MOST_ROWS}
-          says={`Add a row to: ${table.label}`}
+          says={`${rows.length === 0 ? 'First row' : 'Another row'}: ${table.label}`}
           onPress={() => add([{ values: table.columns.map(() => null), note: null }])}
         >
           {rows.length === 0 ? 'First row' : 'Another row'}
         </Action>
-        <Action
-          expanded={pasting}
-          says={`Paste rows into: ${table.label}`}
-          onPress={() => setPasting(!pasting)}
-        >
+        <Action expanded={pasting} says={`Paste rows: ${table.label}`} onPress={() => setPasting(!pasting)}>
           Paste rows
         </Action>
       </div>

@@ -53,7 +53,9 @@ export default defineConfig({
           globalSetup: ['tests/browser/setup.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // After the others, two files at a time.
           maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
     ],

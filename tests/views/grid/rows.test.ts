@@ -5,12 +5,13 @@ import { heightOf, isCellRow, isFifth, isHead, rowsOf } from '../../../src/views
 describe('rows of the grid', () => {
   const rows = rowsOf(undefined, ['spare']);
 
-  it('hold every cell of the workbook once, in its order, then the own cells', () => {
+  it('hold every cell of the workbook once, in its order, the survey’s after the rest, then the own cells', () => {
     const names = rows.filter(isCellRow).map((row) => row.name);
-    const book = pages.flatMap((page) =>
-      page.sections.flatMap((section) => section.cells.map((cell) => cell.name)),
-    );
-    expect(names).toEqual([...book, 'spare']);
+    const namesOf = (some: typeof pages): string[] =>
+      some.flatMap((page) => page.sections.flatMap((section) => section.cells.map((cell) => cell.name)));
+    const [survey, ...others] = pages;
+    expect(survey?.page).toBe('Survey');
+    expect(names).toEqual([...namesOf(others), ...namesOf(pages.slice(0, 1)), 'spare']);
     expect(names).toHaveLength(inputs.length + results.length + 1);
   });
 

@@ -41,6 +41,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
+          maxWorkers: 2,
           testTimeout: 60_000,
         },
       },

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { functionNamed } from '../../src/calc/catalogue.ts';
+import { seeded } from '../../src/calc/uncertainty/seeded.ts';
 import { inputs, results } from '../../src/plan/book.ts';
 import { openPlan } from '../../src/plan/file/open-plan.ts';
 import type { Value } from '../../src/plan/plan.ts';
@@ -14,7 +15,6 @@ import { link } from '../../src/workbook/replay/link.ts';
 import type { Program } from '../../src/workbook/replay/program.ts';
 import { batchOf, type Column, type Replay } from '../../src/workbook/replay/replay.ts';
 import { replayOf } from '../../src/workbook/replay/replay-of.ts';
-import { seeded } from '../../src/workbook/replay/seeded.ts';
 import { formulaCells, formulaInputs, plainFormulas } from './formula-model.ts';
 import { interleaved, type Task } from './interleaved.ts';
 import { type PlainAnswers, type PlainInputs, plainPlan } from './plain-plan.ts';

@@ -1,9 +1,9 @@
+import { seeded } from '../../calc/uncertainty/seeded.ts';
 import type { Value } from '../../plan/plan.ts';
 import type { Answer, Content, Engine } from '../engine.ts';
 import { judgeRules, type LimitAnswer } from '../judged.ts';
 import type { Replay } from './replay.ts';
 import { wantedFor } from './replay-of.ts';
-import { seeded } from './seeded.ts';
 
 /** What a study varies an input over: numbers from low to high, whole ones only if told, or a list of values. */
 export type VariedRange = { readonly name: string } & (

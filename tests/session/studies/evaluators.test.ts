@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { STATES } from '../../../src/calc/limits/states.ts';
+import { seeded } from '../../../src/calc/uncertainty/seeded.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 import type { Plan } from '../../../src/plan/plan.ts';
 import { ReplayEvaluators } from '../../../src/session/studies/evaluators.ts';
 import { evaluatorOver } from '../../../src/session/study-evaluator.ts';
 import type { PointRange } from '../../../src/studies/points.ts';
-import { seeded } from '../../../src/workbook/replay/seeded.ts';
 import { Workbook } from '../../../src/workbook/workbook.ts';
 
 const plan: Plan = {

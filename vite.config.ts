@@ -42,6 +42,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
           maxWorkers: 2,
+          // Loading the modules anew for each of some two hundred files took as long as the tests.
+          isolate: false,
           testTimeout: 60_000,
         },
       },
@@ -53,6 +55,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/setup.ts'],
           testTimeout: 60_000,
+          expect: { poll: { timeout: 15_000, interval: 30 } },
           hookTimeout: 60_000,
           // After the others, two files at a time.
           maxWorkers: 2,

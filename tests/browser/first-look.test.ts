@@ -6,12 +6,12 @@ const open = openPages();
 describe('the page at first', () => {
   it('says what is past, why, and by how much', async () => {
     const { page } = await open(DESK);
-    expect(await stateOf(page, 'rudder_gap')).toBe('past');
+    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('past');
     const text = (await page.locator('[data-view="lead"]').textContent()) ?? '';
     expect(text).toContain('The two rudders pass 44.7 mm apart');
     expect(text).toContain('you asked for at least 50 mm');
     await goTo(page, 'checks');
-    expect(await cellValue(page, 'results', 'rudder_gap')).toBeCloseTo(44.7009, 4);
+    await expect.poll(() => cellValue(page, 'results', 'rudder_gap')).toBeCloseTo(44.7009, 4);
   });
 
   it.each([

@@ -32,11 +32,15 @@ async function theDay(size: Size): Promise<void> {
   await tick(page, 'inside');
   await tick(page, 'cloth');
   await put(page, '[data-reading="pilot"]', '24 mm');
-  expect(await page.locator('[data-reading="pilot"] [role="status"]').textContent()).toContain('Not met');
+  await expect
+    .poll(() => page.locator('[data-reading="pilot"] [role="status"]').textContent())
+    .toContain('Not met');
   await put(page, '[data-reading="pilot"]', '18.5 mm');
-  expect(await page.locator('[data-reading="pilot"] [role="status"]').textContent()).toMatch(/^Met/);
+  await expect
+    .poll(() => page.locator('[data-reading="pilot"] [role="status"]').textContent())
+    .toMatch(/^Met/);
   await tick(page, 'pilot');
-  expect(await page.locator('[data-step="pilot"]').textContent()).toContain('R. at the yard');
+  await expect.poll(() => page.locator('[data-step="pilot"]').textContent()).toContain('R. at the yard');
 
   // A drilled hole is locked, and the form will not move it.
   await tick(page, 'first_hole');
@@ -44,11 +48,13 @@ async function theDay(size: Size): Promise<void> {
   await goTo(page, 'mount');
   const drilled = page.locator('[data-view="form"] [data-input="lower_bracket_height"]').first();
   await drilled.waitFor({ state: 'attached' });
-  expect(await drilled.getAttribute('readonly')).not.toBeNull();
+  await expect.poll(() => drilled.getAttribute('readonly')).not.toBeNull();
 
   await goTo(page, 'fit-up/stops');
   await tick(page, 'stop_second_hole');
-  expect(await page.locator('[data-step="stop_second_hole"]').getAttribute('data-done')).not.toBeNull();
+  await expect
+    .poll(() => page.locator('[data-step="stop_second_hole"]').getAttribute('data-done'))
+    .not.toBeNull();
 
   await part(page, 'As fitted');
   await page.waitForSelector('[data-cut="port"]');
@@ -56,13 +62,13 @@ async function theDay(size: Size): Promise<void> {
   await put(page, '[data-fitted="port_foot_y"]', '-178 mm');
   await put(page, '[data-fitted="upper_bracket_height"]', '890 mm');
   await page.waitForSelector('[data-fitted-limit="drive_headroom"]');
-  expect(await page.locator('[data-fitted-limit="drive_headroom"]').getAttribute('data-state')).toBe(
-    'inside',
-  );
+  await expect
+    .poll(() => page.locator('[data-fitted-limit="drive_headroom"]').getAttribute('data-state'))
+    .toBe('inside');
   await put(page, '[data-fitted="upper_bracket_height"]', '900 mm');
   await page.waitForSelector('[data-fitted-limit="drive_headroom"][data-state="past"]');
-  expect(await cut(page, 'port')).toBeGreaterThan(planned);
-  expect(await page.locator('[data-cut="port"]').textContent()).toMatch(/±.*Cut \d+ mm/);
+  await expect.poll(() => cut(page, 'port')).toBeGreaterThan(planned);
+  await expect.poll(() => page.locator('[data-cut="port"]').textContent()).toMatch(/±.*Cut \d+ mm/);
 
   // By hand: atan(16/550) = 1.67° to starboard, less a list of 1.5° leaves 0.17°.
   for (const [name, typed] of [
@@ -75,13 +81,15 @@ async function theDay(size: Size): Promise<void> {
     await put(page, `[data-reading="${name}"]`, typed);
   }
   const stands = page.locator('section[aria-label="How the shaft stands"]');
-  expect(await stands.textContent()).toContain('Stop: to the side');
+  await expect.poll(() => stands.textContent()).toContain('Stop: to the side');
   await put(page, '[data-reading="lie_list"]', '1.5');
   await put(page, '[data-reading="lie_trim"]', '0');
-  expect(await stands.textContent()).toContain('is allowed: met');
-  expect(Number(await page.locator('[data-side]').getAttribute('data-side'))).toBeCloseTo(0.166, 2);
+  await expect.poll(() => stands.textContent()).toContain('is allowed: met');
+  await expect
+    .poll(async () => Number(await page.locator('[data-side]').getAttribute('data-side')))
+    .toBeCloseTo(0.166, 2);
   await page.getByRole('button', { name: /as the lean fitted/ }).click();
-  expect(await page.locator('[data-fitted="shaft_lean"]').getAttribute('data-value')).toBe('0.62');
+  await expect.poll(() => page.locator('[data-fitted="shaft_lean"]').getAttribute('data-value')).toBe('0.62');
 
   await part(page, 'Handover record');
   const to = page.locator('[data-input="handover_handed_to"]');
@@ -121,7 +129,7 @@ describe('the day of the work', () => {
     expect(list.y).toBeGreaterThanOrEqual(top.y + top.height);
     expect(list.y + list.height).toBeLessThanOrEqual(foot.y);
     for (const row of await page.locator('.fit-up-stops .fit-up-tick').all()) {
-      expect((await row.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+      await expect.poll(async () => (await row.boundingBox())?.height).toBeGreaterThanOrEqual(56);
     }
   }, 120_000);
 });

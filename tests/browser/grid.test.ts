@@ -26,39 +26,39 @@ describe('the job, in the workbook grid', () => {
     await shims.click();
     await page.keyboard.type('4');
     await page.keyboard.press('Enter');
-    expect(await shims.getAttribute('data-value')).toBe('4');
+    await expect.poll(() => shims.getAttribute('data-value')).toBe('4');
 
     await shims.click();
     await page.keyboard.type('3.5');
     await page.keyboard.press('Enter');
-    expect(await shims.getAttribute('data-value')).toBe('4');
-    expect(await shims.getAttribute('aria-invalid')).toBe('true');
-    expect(await shims.textContent()).toContain('3.5');
+    await expect.poll(() => shims.getAttribute('data-value')).toBe('4');
+    await expect.poll(() => shims.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => shims.textContent()).toContain('3.5');
     await shims.click();
     await page.keyboard.type('4');
     await page.keyboard.press('Enter');
-    expect(await shims.getAttribute('aria-invalid')).not.toBe('true');
+    await expect.poll(() => shims.getAttribute('aria-invalid')).not.toBe('true');
 
     await back(page);
     const bracket = await cell(page, 'upper_bracket_height');
     await bracket.click();
     await page.keyboard.type('900');
     await page.keyboard.press('Enter');
-    expect(await bracket.getAttribute('data-value')).toBe('900');
+    await expect.poll(() => bracket.getAttribute('data-value')).toBe('900');
     await back(page);
-    expect(await valueIn(page, 'drive_headroom')).toBe(10);
+    await expect.poll(() => valueIn(page, 'drive_headroom')).toBe(10);
 
     await page.keyboard.press('Control+z');
     await goTo(page, 'mount');
-    expect(await cellValue(page, 'form', 'upper_bracket_height')).toBe(800);
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
-    expect(await stateOf(page, 'drive_headroom')).toBe('inside');
-    expect(await stateOf(page, 'rudder_gap')).toBe('near');
+    await expect.poll(() => cellValue(page, 'form', 'upper_bracket_height')).toBe(800);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('inside');
+    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('near');
 
     await goTo(page, 'workbook');
     await page.reload();
     await answered(page);
     await page.waitForSelector('[data-view="grid"] [data-input]');
-    expect(await valueIn(page, 'shim_count')).toBe(4);
+    await expect.poll(() => valueIn(page, 'shim_count')).toBe(4);
   });
 });

@@ -27,51 +27,51 @@ describe('the job, in the form', () => {
     await page.waitForFunction(() =>
       document.querySelector('[data-view="lead"]')?.textContent?.includes('Four shims give'),
     );
-    expect(await lead(page)).toContain('The two rudders pass 44.7 mm apart');
-    expect(await lead(page)).toContain('Four shims give 56.9 mm');
+    await expect.poll(() => lead(page)).toContain('The two rudders pass 44.7 mm apart');
+    await expect.poll(() => lead(page)).toContain('Four shims give 56.9 mm');
     const before = await share(page);
 
     await press(page, 'shim_count', 'up');
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
-    expect(await stateOf(page, 'rudder_gap')).toBe('near');
-    expect(await share(page)).toBeGreaterThan(before);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
+    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('near');
+    await expect.poll(() => share(page)).toBeGreaterThan(before);
 
     const field = page.locator('[data-view="form"] [data-input="upper_bracket_height"]');
     await field.fill('890');
     await field.press('Enter');
-    expect(await stateOf(page, 'drive_headroom')).toBe('inside');
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('inside');
     await field.fill('35 7/16 in');
     await field.press('Enter');
-    expect(await cellValue(page, 'form', 'upper_bracket_height')).toBeCloseTo(900.1125, 9);
-    expect(await stateOf(page, 'drive_headroom')).toBe('past');
+    await expect.poll(() => cellValue(page, 'form', 'upper_bracket_height')).toBeCloseTo(900.1125, 9);
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('past');
 
     await page.reload();
     await answered(page);
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
-    expect(await stateOf(page, 'drive_headroom')).toBe('past');
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('past');
 
     // Undo survives the reload.
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
-    expect(await stateOf(page, 'drive_headroom')).toBe('inside');
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('inside');
   });
 
   it('takes edits back and forth', async () => {
     const { page } = await open(DESK);
     await press(page, 'shim_count', 'up', 2);
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(5);
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Redo' }).click();
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(5);
   });
 
   it('tries what mends a limit, with undo', async () => {
     const { page } = await open(DESK);
     await page.locator('[data-view="board"] [data-limit="rudder_gap"] button').first().click();
     await page.getByRole('button', { name: 'Try it: Shims under the lower bracket' }).click();
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(4);
-    expect(await stateOf(page, 'rudder_gap')).not.toBe('past');
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
+    await expect.poll(() => stateOf(page, 'rudder_gap')).not.toBe('past');
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
-    expect(await stateOf(page, 'rudder_gap')).toBe('past');
+    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('past');
   });
 });

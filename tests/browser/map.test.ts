@@ -13,11 +13,11 @@ describe('the map', () => {
     const { page } = await open(DESK, '#/studies/map');
     await settled(page, 'map');
     const read = page.locator('#map-read');
-    expect(await read.textContent()).toContain('3 shims with the upper bracket at 800 mm');
+    await expect.poll(() => read.textContent()).toContain('3 shims with the upper bracket at 800 mm');
     await page.locator('.map-frame').focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowUp');
-    expect(await read.textContent()).toContain('4 shims with the upper bracket at 805 mm');
+    await expect.poll(() => read.textContent()).toContain('4 shims with the upper bracket at 805 mm');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Undo the spot tried on the map' }).click();
     await page.waitForFunction(() =>
@@ -29,7 +29,9 @@ describe('the map', () => {
     const chosen = await page.getByRole('button', { name: /^Contours of/ }).textContent();
     expect(chosen).toContain('earing');
     await page.getByRole('button', { name: 'Undo: What the map shows' }).click();
-    expect(await page.getByRole('button', { name: /^Contours of/ }).textContent()).not.toBe(chosen);
+    await expect
+      .poll(() => page.getByRole('button', { name: /^Contours of/ }).textContent())
+      .not.toBe(chosen);
   }, 120_000);
 
   it('paints allowed and forbidden ground, and reads as a table', async () => {
@@ -57,7 +59,7 @@ describe('proposals', () => {
     const { page } = await open(DESK, '#/studies/proposals');
     await page.waitForSelector('[data-view="proposals"] .proposal', { timeout: 60_000 });
     const strip = page.locator('.page-strip');
-    expect(await strip.textContent()).toContain('past');
+    await expect.poll(() => strip.textContent()).toContain('past');
     await page.getByRole('button', { name: 'Try proposal 1' }).click();
     await page.waitForFunction(() => !document.querySelector('.page-strip')?.textContent?.includes('past'));
     await page.getByRole('button', { name: 'Undo the proposal tried' }).click();

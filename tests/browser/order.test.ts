@@ -15,20 +15,24 @@ describe('the order list', () => {
     const shims = order.getByRole('row', { name: /^Shims/ });
     await expect.poll(() => shims.textContent()).toContain('3');
     // Case to start from with three shims: a grip of 75, so M12 × 100 (ISO 888).
-    expect(
-      await order
-        .getByRole('row', { name: /^Lower bracket 2 M12/ })
-        .first()
-        .textContent(),
-    ).toMatch(/M12\s×\s100\smm/);
+    await expect
+      .poll(() =>
+        order
+          .getByRole('row', { name: /^Lower bracket 2 M12/ })
+          .first()
+          .textContent(),
+      )
+      .toMatch(/M12\s×\s100\smm/);
     await page.getByLabel('Scenario', { exact: true }).selectOption('Four shims');
     await expect.poll(() => shims.textContent()).toContain('4');
-    expect(
-      await order
-        .getByRole('row', { name: /^Lower bracket 2 M12/ })
-        .first()
-        .textContent(),
-    ).toMatch(/M12\s×\s110\smm/);
+    await expect
+      .poll(() =>
+        order
+          .getByRole('row', { name: /^Lower bracket 2 M12/ })
+          .first()
+          .textContent(),
+      )
+      .toMatch(/M12\s×\s110\smm/);
   });
 
   it('saves templates that another program reads', async () => {
@@ -53,6 +57,6 @@ describe('the order list', () => {
     await goTo(page, 'parts');
     const row = page.locator('[data-view="order"] .order-rows li').first();
     await expect.poll(() => row.textContent()).toContain('Beyond the nut');
-    expect(await page.locator('[data-view="order"] .order-rows li').count()).toBeGreaterThan(10);
+    await expect.poll(() => page.locator('[data-view="order"] .order-rows li').count()).toBeGreaterThan(10);
   });
 });

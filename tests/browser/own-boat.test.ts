@@ -22,20 +22,20 @@ describe('plan my own boat, at 390 px', () => {
     const field = root.locator('[data-input="transom_bottom"]');
     await field.fill('2 3/0');
     await next.click();
-    expect(await root.getByRole('status').textContent()).toMatch(/cannot be 0/);
-    expect(await field.getAttribute('aria-invalid')).toBe('true');
-    expect(await field.inputValue()).toBe('2 3/0');
+    await expect.poll(() => root.getByRole('status').textContent()).toMatch(/cannot be 0/);
+    await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => field.inputValue()).toBe('2 3/0');
     await field.fill('1 1/2');
     await root.getByRole('button', { name: 'Back' }).click();
-    expect(await root.locator('[data-input="transom_top"]').inputValue()).toBe('35 7/16');
+    await expect.poll(() => root.locator('[data-input="transom_top"]').inputValue()).toBe('35 7/16');
     await next.click();
-    expect(await field.inputValue()).toBe('1 1/2');
+    await expect.poll(() => field.inputValue()).toBe('1 1/2');
     await next.click();
 
     // A phone drops a page that is not looked at: what was typed is still there.
     await page.reload();
     await answered(page);
-    expect(await root.locator('[data-input]').count()).toBe(1);
+    await expect.poll(() => root.locator('[data-input]').count()).toBe(1);
 
     let skipped = 0;
     while ((await root.getByRole('button', { name: /^Take the stand-in/ }).count()) > 0) {
@@ -48,14 +48,18 @@ describe('plan my own boat, at 390 px', () => {
     expect(rests).toBeGreaterThan(50);
     await root.getByRole('button', { name: 'See the limits' }).click();
     await page.waitForSelector('[data-view="board"] [data-limit]');
-    expect((await page.locator('[data-view="title"]').textContent()) ?? '').toContain(`${rests} stand-ins`);
+    await expect
+      .poll(async () => (await page.locator('[data-view="title"]').textContent()) ?? '')
+      .toContain(`${rests} stand-ins`);
 
     await page.evaluate(() => {
       window.location.hash = '#/boat';
     });
     const rake = page.locator('[data-view="form"] [data-name="transom_rake"]');
-    expect(Number(await rake.getAttribute('data-value'))).toBe(-10);
+    await expect.poll(async () => Number(await rake.getAttribute('data-value'))).toBe(-10);
     const top = page.locator('[data-view="form"] [data-name="transom_top"]');
-    expect(Number(await top.getAttribute('data-value'))).toBeCloseTo(35.4375 * 25.4, 9);
+    await expect
+      .poll(async () => Number(await top.getAttribute('data-value')))
+      .toBeCloseTo(35.4375 * 25.4, 9);
   });
 });

@@ -14,11 +14,13 @@ describe('own cells', () => {
     await formula.fill('=standoff + ');
     await root.getByRole('searchbox').fill('lower reach');
     await root.getByRole('button', { name: 'Put in lower_reach' }).click();
-    expect(await formula.inputValue()).toBe('=standoff + lower_reach');
+    await expect.poll(() => formula.inputValue()).toBe('=standoff + lower_reach');
     await formula.press('Enter');
     // Standoff with three shims, 36/cos 10° + 160, and the reach of 160 once more.
     await page.waitForSelector('[data-view="own-cells"] [data-name="reach"]:not([data-value=""])');
-    expect(await cellValue(page, 'own-cells', 'reach')).toBeCloseTo(36 / Math.cos(Math.PI / 18) + 320, 9);
+    await expect
+      .poll(() => cellValue(page, 'own-cells', 'reach'))
+      .toBeCloseTo(36 / Math.cos(Math.PI / 18) + 320, 9);
 
     await root.getByLabel('Result that it judges').selectOption('reach');
     await root
@@ -26,7 +28,7 @@ describe('own cells', () => {
       .getByLabel(/^At least/)
       .fill('400');
     await root.getByRole('button', { name: 'Set the limit' }).click();
-    expect(await root.locator('[data-limit="reach_own"]').getAttribute('data-state')).toBe('past');
+    await expect.poll(() => root.locator('[data-limit="reach_own"]').getAttribute('data-state')).toBe('past');
   });
 
   it('refuses a formula with its sentence and keeps it as typed, from page to page', async () => {
@@ -43,9 +45,9 @@ describe('own cells', () => {
     await page.waitForSelector('[data-view="form"]');
     await goTo(page, 'own-cells');
     await formula.waitFor();
-    expect(await formula.inputValue()).toBe('=2 * shim_stak');
-    expect(await root.getByRole('alert').textContent()).toBe('There is no cell named shim_stak.');
-    expect(await cellValue(page, 'own-cells', 'double')).toBe(72);
+    await expect.poll(() => formula.inputValue()).toBe('=2 * shim_stak');
+    await expect.poll(() => root.getByRole('alert').textContent()).toBe('There is no cell named shim_stak.');
+    await expect.poll(() => cellValue(page, 'own-cells', 'double')).toBe(72);
   });
 
   it('names every cell of a loop', async () => {

@@ -26,12 +26,14 @@ describe('opening a file', () => {
     const before = await title.textContent();
     await choose(page, 'theirs.plan.json', writePlan(newPlan('<b>Theirs</b>')));
     await root.getByText('Visitor:').waitFor();
-    expect(await title.textContent()).toBe(before);
-    expect(await root.getByRole('table', { name: /^Scenarios/ }).textContent()).toContain('Three shims');
+    await expect.poll(() => title.textContent()).toBe(before);
+    await expect
+      .poll(() => root.getByRole('table', { name: /^Scenarios/ }).textContent())
+      .toContain('Three shims');
     await root.getByRole('button', { name: 'Keep it in place of this plan' }).click();
-    expect(await title.textContent()).toBe('<b>Theirs</b>');
+    await expect.poll(() => title.textContent()).toBe('<b>Theirs</b>');
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
-    expect(await title.textContent()).toBe(before);
+    await expect.poll(() => title.textContent()).toBe(before);
   });
 
   it('tells the reasons apart and never loses the text', async () => {
@@ -40,21 +42,21 @@ describe('opening a file', () => {
     const kept = root.getByLabel('Its text, to the letter');
     await choose(page, 'a.json', '{"shopping": ["bolts"]}');
     await root.getByText('This is not a plan', { exact: true }).waitFor();
-    expect(await reason(page)).toBe('not a plan');
-    expect(await kept.inputValue()).toBe('{"shopping": ["bolts"]}');
+    await expect.poll(() => reason(page)).toBe('not a plan');
+    await expect.poll(() => kept.inputValue()).toBe('{"shopping": ["bolts"]}');
 
     await choose(page, 'b.plan.json', DEMO.replace(/"version": \d+/, '"version": 99'));
     await root.getByText('This plan comes from a newer workbook').waitFor();
-    expect(await reason(page)).toBe('too new');
+    await expect.poll(() => reason(page)).toBe('too new');
 
     await choose(page, 'c.plan.json', ' '.repeat(2_000_001));
     await root.getByText('This is larger than a plan can be').waitFor();
-    expect(await kept.count()).toBe(0);
+    await expect.poll(() => kept.count()).toBe(0);
 
     const cut = DEMO.slice(0, -3);
     await choose(page, 'd.plan.json', cut);
     await root.getByText('This plan is damaged').waitFor();
-    expect(await kept.inputValue()).toBe(cut);
+    await expect.poll(() => kept.inputValue()).toBe(cut);
     await kept.fill(DEMO);
     await root.getByRole('button', { name: 'Try the mended text' }).click();
     await root.getByText('Visitor:').waitFor();

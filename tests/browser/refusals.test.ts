@@ -47,15 +47,17 @@ describe('what cannot be is refused at its field', () => {
       await field.fill(typed);
       await field.press('Enter');
       await page.locator('h1').click();
-      expect(await field.inputValue(), what).toBe(typed);
-      expect(await field.getAttribute('aria-invalid'), what).toBe('true');
+      await expect.poll(() => field.inputValue(), { message: what }).toBe(typed);
+      await expect.poll(() => field.getAttribute('aria-invalid'), { message: what }).toBe('true');
       const cell = page.locator(`[data-view="form"] [data-cell="${name}"]`);
-      expect(await cell.getByRole('alert').textContent(), what).toMatch(says);
-      expect(await cell.getByRole('alert').textContent(), what).toMatch(/still in use/);
-      expect(await cellValue(page, 'form', name), what).toBe(before);
+      await expect.poll(() => cell.getByRole('alert').textContent(), { message: what }).toMatch(says);
+      await expect
+        .poll(() => cell.getByRole('alert').textContent(), { message: what })
+        .toMatch(/still in use/);
+      await expect.poll(() => cellValue(page, 'form', name), { message: what }).toBe(before);
       await field.focus();
       await page.keyboard.press('Escape');
-      expect(await cell.getByRole('alert').count(), what).toBe(0);
+      await expect.poll(() => cell.getByRole('alert').count(), { message: what }).toBe(0);
     }
   });
 });

@@ -8,16 +8,18 @@ describe('the scenario panel', () => {
     const { page } = await open(DESK, '#/scenarios');
     const table = page.locator('[data-view="scenarios"] table');
     await table.locator('[data-limit="rudder_gap"][data-state="past"]').waitFor();
-    expect(await table.getByRole('columnheader').allTextContents()).toEqual([
-      'Choice or limit',
-      'Base values',
-      'Three shims shown now',
-      'Four shims',
-      'Upper bracket raised',
-    ]);
+    await expect
+      .poll(() => table.getByRole('columnheader').allTextContents())
+      .toEqual([
+        'Choice or limit',
+        'Base values',
+        'Three shims shown now',
+        'Four shims',
+        'Upper bracket raised',
+      ]);
     const cells = (name: string): Promise<string[]> =>
       table.getByRole('row', { name }).first().getByRole('cell').allTextContents();
-    expect(await cells('Shims under the lower bracket')).toEqual(['4', '3base: 4', '4', '4']);
+    await expect.poll(() => cells('Shims under the lower bracket')).toEqual(['4', '3base: 4', '4', '4']);
     await page.waitForFunction(
       () => !document.querySelector('[data-view="scenarios"] td')?.textContent?.includes('worked out'),
     );
@@ -25,7 +27,7 @@ describe('the scenario panel', () => {
     expect(gaps[1]).toContain('past');
     expect(gaps[1]).toContain('5.3 mm past');
     expect(gaps[2]).toContain('near');
-    expect(await cellValue(page, 'scenarios', 'shim_count')).toBe(3);
+    await expect.poll(() => cellValue(page, 'scenarios', 'shim_count')).toBe(3);
   });
 
   it('has undo where a scenario was deleted', async () => {
@@ -35,10 +37,10 @@ describe('the scenario panel', () => {
       .getByRole('list', { name: 'Base values and scenarios' });
     await list.getByRole('button', { name: 'Delete “Four shims”' }).click();
     const rows = list.getByRole('listitem');
-    expect(await rows.nth(2).textContent()).toContain('“Four shims” is deleted.');
+    await expect.poll(() => rows.nth(2).textContent()).toContain('“Four shims” is deleted.');
     await rows.nth(2).getByRole('button', { name: /^Undo/ }).click();
-    expect(await rows.nth(2).textContent()).toContain('Four shims');
-    expect(await list.getByText('is deleted').count()).toBe(0);
+    await expect.poll(() => rows.nth(2).textContent()).toContain('Four shims');
+    await expect.poll(() => list.getByText('is deleted').count()).toBe(0);
   });
 
   it('keeps a name that is refused as typed', async () => {
@@ -48,10 +50,10 @@ describe('the scenario panel', () => {
     const field = root.getByLabel('New name for “Three shims”');
     await field.fill('Four shims');
     await field.press('Enter');
-    expect(await root.getByRole('alert').textContent()).toContain(
-      'There is a scenario named “Four shims” already',
-    );
-    expect(await field.inputValue()).toBe('Four shims');
+    await expect
+      .poll(() => root.getByRole('alert').textContent())
+      .toContain('There is a scenario named “Four shims” already');
+    await expect.poll(() => field.inputValue()).toBe('Four shims');
   });
 
   it('shows one column at 390 px, picked from a list', async () => {
@@ -60,8 +62,8 @@ describe('the scenario panel', () => {
     await table.waitFor();
     const shown = async (): Promise<string[]> =>
       table.getByRole('row', { name: 'Shims under the lower bracket' }).getByRole('cell').allTextContents();
-    expect(await shown()).toEqual(['3base: 4']);
+    await expect.poll(() => shown()).toEqual(['3base: 4']);
     await page.getByLabel('Column shown').selectOption('Four shims');
-    expect(await shown()).toEqual(['4']);
+    await expect.poll(() => shown()).toEqual(['4']);
   });
 });

@@ -16,15 +16,17 @@ describe('scenarios and the plan file', () => {
     await page.waitForFunction(() =>
       document.querySelector('[data-view="scenarios"]')?.textContent?.includes('Evening idea'),
     );
-    expect(await page.locator('[data-view="title"] select').first().inputValue()).toBe('Evening idea');
+    await expect
+      .poll(() => page.locator('[data-view="title"] select').first().inputValue())
+      .toBe('Evening idea');
     await goTo(page, 'mount');
     const field = page.locator('[data-view="form"] [data-input="shim_count"]');
     await field.fill('5');
     await field.press('Enter');
     await page.locator('[data-view="title"] select').first().selectOption('Three shims');
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(3);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(3);
     await page.locator('[data-view="title"] select').first().selectOption('Evening idea');
-    expect(await cellValue(page, 'form', 'shim_count')).toBe(5);
+    await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(5);
   });
 
   it('saves a file that opens again, and sends a short letter', async () => {

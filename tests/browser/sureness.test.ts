@@ -18,15 +18,17 @@ describe('how sure the owner may be', () => {
     await goTo(page, 'studies/drivers');
     await answeredStudy(page, 'drivers');
     const view = page.locator('[data-view="drivers"]');
-    expect(await view.locator('.type-lead').textContent()).toMatch(/would narrow the rudder gap by/);
-    expect(await view.locator('tbody tr').first().textContent()).toContain('Lean of the shaft');
+    await expect
+      .poll(() => view.locator('.type-lead').textContent())
+      .toMatch(/would narrow the rudder gap by/);
+    await expect.poll(() => view.locator('tbody tr').first().textContent()).toContain('Lean of the shaft');
     await view.getByRole('button', { name: /^Limit:/ }).click();
     await page.keyboard.type('stock');
     await page.keyboard.press('Enter');
     await answeredStudy(page, 'drivers');
-    expect(await view.locator('tbody tr').first().textContent()).toContain('speed');
+    await expect.poll(() => view.locator('tbody tr').first().textContent()).toContain('speed');
     await page.getByRole('button', { name: /^Undo/ }).click();
-    expect(await view.getByRole('button', { name: /^Limit:/ }).textContent()).toBe('Rudder gap');
+    await expect.poll(() => view.getByRole('button', { name: /^Limit:/ }).textContent()).toBe('Rudder gap');
   });
 
   it('turning values say from how many shims each limit holds', async () => {
@@ -34,10 +36,10 @@ describe('how sure the owner may be', () => {
     await goTo(page, 'studies/turning');
     await answeredStudy(page, 'turning');
     const row = page.locator('[data-turning="rudder_gap"]');
-    expect(await row.textContent()).toContain('is past at first; from 4 shims it holds');
-    expect(await page.locator('[data-turning="shaft_face_gap"]').textContent()).toMatch(
-      /None: .* stays inside by/,
-    );
+    await expect.poll(() => row.textContent()).toContain('is past at first; from 4 shims it holds');
+    await expect
+      .poll(() => page.locator('[data-turning="shaft_face_gap"]').textContent())
+      .toMatch(/None: .* stays inside by/);
   });
 
   it('odds stand three ways side by side, and take a shared error into account', {
@@ -47,14 +49,14 @@ describe('how sure the owner may be', () => {
     await goTo(page, 'studies/odds');
     await answeredStudy(page, 'odds');
     const view = page.locator('[data-view="odds"]');
-    expect(await view.locator('.type-lead').textContent()).toMatch(/holds in .* % .*95 % sure/);
+    await expect.poll(() => view.locator('.type-lead').textContent()).toMatch(/holds in .* % .*95 % sure/);
     const gap = await view.locator('[data-odds="rudder_gap"]').textContent();
     expect(gap).toMatch(/mm past.*%.*%/);
     await view.getByText('wholly').click();
     await answeredStudy(page, 'odds');
-    expect(await view.locator('[data-odds="rudder_gap"]').textContent()).not.toBe(gap);
+    await expect.poll(() => view.locator('[data-odds="rudder_gap"]').textContent()).not.toBe(gap);
     await page.getByRole('button', { name: /^Undo/ }).click();
     await answeredStudy(page, 'odds');
-    expect(await view.locator('[data-odds="rudder_gap"]').textContent()).toBe(gap);
+    await expect.poll(() => view.locator('[data-odds="rudder_gap"]').textContent()).toBe(gap);
   });
 });

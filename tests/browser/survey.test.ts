@@ -15,10 +15,10 @@ describe('the survey', () => {
     await table.getByRole('button', { name: /Paste rows/ }).click();
     await table.locator('textarea').fill('0;700\nlow;690');
     await table.getByRole('button', { name: 'Put these rows in' }).click();
-    expect(await table.getByRole('alert').textContent()).toContain('Height in line 2');
+    await expect.poll(() => table.getByRole('alert').textContent()).toContain('Height in line 2');
     await table.locator('textarea').fill(ROWS);
     await table.getByRole('button', { name: 'Put these rows in' }).click();
-    expect(await table.locator('[data-row]').count()).toBe(6);
+    await expect.poll(() => table.locator('[data-row]').count()).toBe(6);
 
     const stern = page.locator('[data-input="trim_mark_stern"]');
     await stern.fill(DEEP);
@@ -29,7 +29,7 @@ describe('the survey', () => {
       .click();
     await goTo(page, 'boat');
     await answered(page);
-    expect(await cellValue(page, 'form', 'transom_rake')).toBeCloseTo(19, 1);
+    await expect.poll(() => cellValue(page, 'form', 'transom_rake')).toBeCloseTo(19, 1);
 
     // One row measured again moves Boat, and undo takes it back.
     await goTo(page, 'survey');
@@ -37,9 +37,9 @@ describe('the survey', () => {
     await top.fill('380');
     await top.press('Enter');
     await goTo(page, 'boat');
-    expect(await cellValue(page, 'form', 'transom_rake')).toBeGreaterThan(19.5);
+    await expect.poll(() => cellValue(page, 'form', 'transom_rake')).toBeGreaterThan(19.5);
     await page.getByRole('button', { name: 'Undo' }).first().click();
-    expect(await cellValue(page, 'form', 'transom_rake')).toBeCloseTo(19, 1);
+    await expect.poll(() => cellValue(page, 'form', 'transom_rake')).toBeCloseTo(19, 1);
   });
 
   it('points a suspicious row out, takes it away and brings it back', async () => {
@@ -50,11 +50,11 @@ describe('the survey', () => {
     await table.getByRole('button', { name: 'Put these rows in' }).click();
     const bad = table.locator('[data-row="7"][data-suspicious]');
     await bad.waitFor();
-    expect(await bad.textContent()).toContain('far outside the rest');
+    await expect.poll(() => bad.textContent()).toContain('far outside the rest');
     await bad.getByRole('button', { name: /take away/ }).click();
-    expect(await table.locator('[data-row]').count()).toBe(6);
+    await expect.poll(() => table.locator('[data-row]').count()).toBe(6);
     await table.getByRole('button', { name: /Undo: bring row 7 back/ }).click();
-    expect(await table.locator('[data-row]').count()).toBe(7);
+    await expect.poll(() => table.locator('[data-row]').count()).toBe(7);
   });
 
   it('judges a keep-out once it is listed', async () => {
@@ -66,7 +66,7 @@ describe('the survey', () => {
     await page.waitForFunction(
       () => document.querySelector('[data-limit="port_foot_clear"]')?.getAttribute('data-state') === 'past',
     );
-    expect(await stateOf(page, 'port_foot_clear')).toBe('past');
+    await expect.poll(() => stateOf(page, 'port_foot_clear')).toBe('past');
   });
 
   it('works row by row on a phone, inside the screen', async () => {
@@ -76,7 +76,7 @@ describe('the survey', () => {
     const height = page.locator('[data-input="transom_readings.1.height"]');
     await height.fill('2 3/8 in');
     await height.press('Enter');
-    expect(await height.inputValue()).toBe('60.325');
+    await expect.poll(() => height.inputValue()).toBe('60.325');
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
   });

@@ -61,4 +61,27 @@ describe('the job, in the workbook grid', () => {
     await page.waitForSelector('[data-view="grid"] [data-input]');
     await expect.poll(() => valueIn(page, 'shim_count')).toBe(4);
   });
+
+  it('opens on the old text at two clicks, and not where typing lies between them', async () => {
+    const { page } = await open(DESK, '#/workbook');
+    await page.waitForSelector('[data-view="grid"] [data-input]');
+    const shims = await cell(page, 'shim_count');
+    const editor = page.locator('.handsontableInput').first();
+    await shims.click();
+    const box = await shims.boundingBox();
+    if (box === null) throw new Error('the cell is out of sight');
+    const at = [box.x + box.width / 2, box.y + box.height / 2] as const;
+    await page.waitForTimeout(600);
+    // As quick as a hand can be: within the half second that makes two clicks a pair.
+    await page.mouse.click(...at);
+    await page.keyboard.press('4');
+    await page.keyboard.press('Enter');
+    await page.mouse.click(...at);
+    await page.keyboard.press('5');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => shims.getAttribute('data-value')).toBe('5');
+    await page.waitForTimeout(600);
+    await shims.dblclick();
+    await expect.poll(() => editor.inputValue()).toBe('5');
+  });
 });

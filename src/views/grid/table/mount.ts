@@ -16,6 +16,7 @@ import { EntryEditor, serveEntries } from './entry-editor.ts';
 import { onTableKey } from './keys.ts';
 import { keepOneStop, mend } from './mend.ts';
 import { paint } from './paint.ts';
+import { pairOfClicks } from './pair-of-clicks.ts';
 import { tellReasons } from './reasons.ts';
 import { tableEntries } from './table-entries.ts';
 import { tableKeys } from './table-keys.ts';
@@ -106,6 +107,7 @@ export function mountTable(
     if (entries.length > 0) listeners.onMany(putMany(session, entries));
   };
 
+  const clicks = pairOfClicks();
   const hot: Hot = new Handsontable.Core(root, {
     licenseKey: KEY,
     themeName: 'ht-theme-main',
@@ -136,7 +138,9 @@ export function mountTable(
     },
     // After the grid's own renderer, which would take the mark of a refused text off again.
     afterRenderer: paintAt,
+    beforeBeginEditing: (_row, _column, _text, event) => clicks.opens(event),
     beforeKeyDown: (event: KeyboardEvent) => {
+      clicks.onKey();
       if (hot.getActiveEditor()?.isOpened() === true || !hot.isListening()) return true;
       if (!onTableKey(event, keys)) return true;
       event.preventDefault();
@@ -148,6 +152,7 @@ export function mountTable(
       if (where !== undefined) delta.row = moveOver(state.rows, where.at, delta.row ?? 0);
     },
     beforeOnCellMouseDown: (event, coords) => {
+      clicks.onPress();
       if (coords.row !== null && isHead(state.rows[coords.row])) letBe(event);
     },
     modifyFocusOnTabNavigation: (_from, coords) => {

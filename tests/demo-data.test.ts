@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { inputs } from '../src/plan/book.ts';
+import { setTableRow, tableRows } from '../src/plan/edit/tables.ts';
 import { openPlan } from '../src/plan/file/open-plan.ts';
 import { writePlan } from '../src/plan/file/write-plan.ts';
 import { newPlan } from '../src/plan/new-plan.ts';
 import type { Plan } from '../src/plan/plan.ts';
+import { surveyTable, tables } from '../src/plan/tables.ts';
 import { Workbook } from '../src/workbook/workbook.ts';
 
 const files = import.meta.glob<string>('../demo-data/*.plan.json', {
@@ -44,6 +46,11 @@ const SHOWN: Readonly<
     ['Clear of the ladder', ['flange_yaw'], []],
     ['Narrow stance', [], ['flange_yaw']],
   ],
+  'measured-afloat': [
+    [BASE, ['rudder_gap', 'rudder_gap_swung', 'starboard_foot_clear'], []],
+    ['As first drawn', ['rudder_gap', 'rudder_gap_swung', 'starboard_foot_clear'], []],
+    ['Clear of the ladder', [], []],
+  ],
   'stern-hung-rudder': [
     [BASE, ['rudder_gap', 'retained'], []],
     ['Three shims', ['retained'], ['rudder_gap']],
@@ -65,7 +72,9 @@ describe('the demo boats', () => {
   it.each(Object.keys(SHOWN))('%s names nobody, and says where its values come from', (name) => {
     const plan = planOf(name);
     const all = [...plan.inputs.values(), ...plan.scenarios.flatMap((it) => [...it.overrides.values()])];
-    expect(all.filter((it) => it.who !== undefined)).toEqual([]);
+    const notes = plan.tables.flatMap((it) => it.notes ?? []);
+    const who = [...all, ...notes].flatMap((it) => (it?.who === undefined ? [] : [it.who]));
+    expect(who.filter((it) => it !== 'the owner' && it !== 'the mate')).toEqual([]);
     const origins = new Set([...plan.inputs.values()].map((it) => it.origin));
     expect([...origins].sort()).toEqual(['assumed', 'choice', 'manual', 'reading', 'stand-in']);
     for (const cell of inputs) {
@@ -145,6 +154,29 @@ describe('the boats that differ in kind', () => {
     expect(plan.inputs.get('transom_camber_radius')?.value).toBeGreaterThan(0);
     expect(plan.inputs.get('shaft_offset')?.value).toBeLessThan(0);
     expect(plan.inputs.get('transom_top')).toMatchObject({ typed: '37 1/2 in', value: 952.5 });
+  });
+
+  it('have been measured afloat, with one row that does not go with the rest', () => {
+    const plan = planOf('measured-afloat');
+    for (const { name } of tables) expect(surveyTable(plan, name).rows.length, name).toBeGreaterThan(1);
+    for (const note of plan.tables.flatMap((it) => it.notes ?? [null])) {
+      expect([note?.who, note?.when, note?.with].every(Boolean)).toBe(true);
+    }
+    const before = new Workbook(plan, null);
+    const number = (workbook: Workbook, name: string) => workbook.answer(name).value as number;
+    expect(number(before, 'transom_suspicious')).toBe(1);
+    // It was drawn with a rake of −7° and a hollow of 5 mm, and lies 0.6° by the stern.
+    expect(number(before, 'survey_trim')).toBeCloseTo(0.6, 2);
+    expect(Math.abs(number(before, 'transom_rake') + 7)).toBeGreaterThan(1);
+    const rows = tableRows(plan, 'transom_readings');
+    const mended = setTableRow(plan, 'transom_readings', 6, {
+      values: [820, 708],
+      note: rows[6]?.note ?? null,
+    });
+    if (!mended.ok) throw new Error(mended.why);
+    const after = new Workbook(mended.plan, null);
+    expect(number(after, 'transom_suspicious')).toBe(0);
+    expect(Math.abs(number(after, 'transom_rake') + 7)).toBeLessThan(0.2);
   });
 
   it('have a rudder hung on the stern, and one strut', () => {

@@ -16,6 +16,12 @@ function leftOver(pieces: readonly number[], supply: number, kerf: number): numb
 const fits = (pieces: readonly number[], supply: number, kerf: number): boolean =>
   pieces.reduce((sum, piece) => sum + piece, 0) + (pieces.length - 1) * kerf <= supply;
 
+/** The plan for one or two pieces, longest first, which needs no search. */
+function fewFromTubes(sorted: readonly number[], supply: number, kerf: number): CutPlan {
+  const tubes = fits(sorted, supply, kerf) ? [sorted] : sorted.map((piece) => [piece]);
+  return { tubes, left: tubes.map((tube) => leftOver(tube, supply, kerf)) };
+}
+
 /**
  * The cutting plan with the fewest tubes, and among those the one with the longest piece left. Exact: depth first over
  * every placing, longest piece first, cut off when the tubes in use cannot beat the best plan so far. Meant for the
@@ -32,6 +38,7 @@ export function cutFromTubes(pieces: readonly number[], supply: number, kerf: nu
     }
   }
   const sorted = [...pieces].sort((a, b) => b - a);
+  if (sorted.length === 1 || sorted.length === 2) return fewFromTubes(sorted, supply, kerf);
   const lengths = sorted.reduce((sum, piece) => sum + piece, 0);
   const least = Math.ceil((lengths + kerf * sorted.length) / (supply + kerf) - 1e-9);
   let best: number[][] | undefined;

@@ -2,16 +2,14 @@ import { type Answer, NoAnswer } from '../answer.ts';
 import { caseArguments, loadCases } from '../loads/cases.ts';
 import { type Argument, type Example, record } from '../record.ts';
 import { faceNormal } from '../struts/foot-pin.ts';
-import { type PairPins, pairForces, pairPinArguments } from '../struts/pair-forces.ts';
-import { dot, length, minus, scaled } from '../vector.ts';
+import { type PairPins, pairPinArguments, strutPair, worstForces } from '../struts/pair-forces.ts';
+import { dot, length, minus, scaled, type Vector } from '../vector.ts';
 import { type BoltGiven, boltArguments, worstShare } from './bolt-share.ts';
 
 interface Pull {
   readonly tension: number;
   readonly shear: number;
 }
-
-type FootGiven = readonly [count: number, spacing: number, standoff: number];
 
 const footArguments: readonly Argument[] = [
   { name: 'count', unit: '–', meaning: 'The bolts in a foot', above: 0 },
@@ -22,15 +20,6 @@ const footArguments: readonly Argument[] = [
 const reactionArguments: readonly Argument[] = [
   { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' },
   ...caseArguments,
-];
-
-type FaceGiven = readonly [
-  portY: number,
-  portZ: number,
-  starboardY: number,
-  starboardZ: number,
-  rake: number,
-  radius: number,
 ];
 
 const faceArguments: readonly Argument[] = [
@@ -46,42 +35,58 @@ type TwoGiven = readonly [
   reaction: number,
   drag: number,
   swing: number,
-  ...FootGiven,
-  ...FaceGiven,
+  count: number,
+  spacing: number,
+  standoff: number,
+  portY: number,
+  portZ: number,
+  starboardY: number,
+  starboardZ: number,
+  rake: number,
+  radius: number,
   ...PairPins,
 ];
 
-/** Pull and shear on the bolts of both feet in every case: a strut pulls square to the face and slides along it. */
-function twoStrutPulls(...given: TwoGiven): Pull[] | NoAnswer {
-  const [reaction, drag, swing, count, spacing, standoff, portY, portZ, starY, starZ, rake, radius, ...pins] =
-    given;
-  const forces = pairForces(reaction, drag, swing, pins);
-  if (forces instanceof NoAnswer) return forces;
-  const feet = [
-    { along: forces.port.along, normal: faceNormal(portY, portZ, rake, radius), force: 'port' },
-    { along: forces.starboard.along, normal: faceNormal(starY, starZ, rake, radius), force: 'starboard' },
-  ] as const;
-  const pulls: Pull[] = [];
-  for (const foot of feet) {
-    const square = dot(foot.along, foot.normal);
-    const inFace = length(minus(foot.along, scaled(foot.normal, square)));
-    for (const it of forces.cases) {
-      const force = Math.abs(it[foot.force]);
-      const slide = force * inFace;
-      pulls.push({
-        tension: (force * Math.abs(square)) / count + (slide * standoff) / (0.5 * count * spacing),
-        shear: slide / count,
-      });
-    }
-  }
-  return pulls;
+/** Worst pull and shear on the bolts of both feet: a strut pulls square to the face and slides along it. */
+function twoStrutPulls(
+  reaction: number,
+  drag: number,
+  swing: number,
+  count: number,
+  spacing: number,
+  standoff: number,
+  portY: number,
+  portZ: number,
+  starboardY: number,
+  starboardZ: number,
+  rake: number,
+  radius: number,
+  ...pins: PairPins
+): readonly Pull[] | NoAnswer {
+  const pair = strutPair(pins);
+  if (pair instanceof NoAnswer) return pair;
+  const forces = worstForces(pair, reaction, drag, swing);
+  const foot = (force: number, along: Vector, normal: Vector): Pull => {
+    const square = dot(along, normal);
+    const slide = force * length(minus(along, scaled(normal, square)));
+    return {
+      tension: (force * Math.abs(square)) / count + (slide * standoff) / (0.5 * count * spacing),
+      shear: slide / count,
+    };
+  };
+  return [
+    foot(forces.port, pair.port.along, faceNormal(portY, portZ, rake, radius)),
+    foot(forces.starboard, pair.starboard.along, faceNormal(starboardY, starboardZ, rake, radius)),
+  ];
 }
 
 type OneGiven = readonly [
   reaction: number,
   drag: number,
   swing: number,
-  ...FootGiven,
+  count: number,
+  spacing: number,
+  standoff: number,
   pinToPin: number,
   pinForward: number,
 ];
@@ -104,10 +109,10 @@ const oneStrutPulls = (
     shear: (reaction * sideways) / count,
   }));
 
-const worst = (pulls: Pull[] | NoAnswer, of: keyof Pull): Answer =>
-  pulls instanceof NoAnswer ? pulls : Math.max(...pulls.map((it) => it[of]));
+const worst = (pulls: readonly Pull[] | NoAnswer, of: keyof Pull): Answer =>
+  pulls instanceof NoAnswer ? pulls : pulls.reduce((most, it) => Math.max(most, it[of]), 0);
 
-const shareOf = (pulls: Pull[] | NoAnswer, bolt: BoltGiven): Answer =>
+const shareOf = (pulls: readonly Pull[] | NoAnswer, bolt: BoltGiven): Answer =>
   pulls instanceof NoAnswer ? pulls : worstShare(bolt, pulls);
 
 const twoArguments: readonly Argument[] = [
@@ -165,10 +170,8 @@ export const twoFootBoltShareRecord = record({
     tolerance: 1e-9,
     source: 'by hand: the pull and shear of the two examples on 58.0 mm² at 30 MPa',
   },
-  run: (...given: [...BoltGiven, ...TwoGiven]) => {
-    const [diameter, strength, safety, packing, ...two] = given;
-    return shareOf(twoStrutPulls(...two), [diameter, strength, safety, packing]);
-  },
+  run: (diameter: number, strength: number, safety: number, packing: number, ...two: TwoGiven) =>
+    shareOf(twoStrutPulls(...two), [diameter, strength, safety, packing]),
 });
 
 const ONE = [1000, 0.5, 0, 2, 80, 40, 300, 60] as const;
@@ -209,8 +212,6 @@ export const oneFootBoltShareRecord = record({
     tolerance: 1e-9,
     source: 'by hand: the pull and shear of the two examples on 58.0 mm² at 30 MPa',
   },
-  run: (...given: [...BoltGiven, ...OneGiven]) => {
-    const [diameter, strength, safety, packing, ...one] = given;
-    return shareOf(oneStrutPulls(...one), [diameter, strength, safety, packing]);
-  },
+  run: (diameter: number, strength: number, safety: number, packing: number, ...one: OneGiven) =>
+    shareOf(oneStrutPulls(...one), [diameter, strength, safety, packing]),
 });

@@ -2,7 +2,7 @@ import { sin } from '../angle.ts';
 import { type Answer, NoAnswer } from '../answer.ts';
 import { caseArguments, worstCase } from '../loads/cases.ts';
 import { type Argument, record } from '../record.ts';
-import { type PairPins, pairForces, pairPinArguments } from './pair-forces.ts';
+import { type PairPins, pairPinArguments, strutPair, worstForces } from './pair-forces.ts';
 
 const reaction: Argument = { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' };
 
@@ -13,11 +13,8 @@ export function twoStrutLift(
   swing: number,
   ...pins: PairPins
 ): Answer {
-  const forces = pairForces(upperReaction, dragRatio, swing, pins);
-  if (forces instanceof NoAnswer) return forces;
-  const up = forces.port.along.z;
-  const upStarboard = forces.starboard.along.z;
-  return Math.max(...forces.cases.map((it) => Math.abs(it.port * up + it.starboard * upStarboard)));
+  const pair = strutPair(pins);
+  return pair instanceof NoAnswer ? pair : worstForces(pair, upperReaction, dragRatio, swing).lift;
 }
 
 /** Worst vertical force that a single sloping strut leaves on the clamp, N. */

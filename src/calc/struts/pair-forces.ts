@@ -1,7 +1,7 @@
 import { NoAnswer } from '../answer.ts';
 import { loadCases } from '../loads/cases.ts';
 import type { Argument } from '../record.ts';
-import { length, minus, scaled, type Vector } from '../vector.ts';
+import type { Vector } from '../vector.ts';
 
 /** Positions of the four pins of a two-strut bracket, mm. */
 export type PairPins = readonly [
@@ -37,34 +37,31 @@ export interface Strut {
   readonly along: Vector;
 }
 
-export interface PairForces {
+export interface StrutPair {
   readonly port: Strut;
   readonly starboard: Strut;
-  /** Axial force of each strut, N, tension positive, one entry a case and sign. */
-  readonly cases: readonly { readonly port: number; readonly starboard: number }[];
+  /** How far the two are from running parallel seen from above: the product of their level parts across each other. */
+  readonly turn: number;
 }
 
-const strut = (foot: Vector, clamp: Vector): Strut => {
-  const between = minus(clamp, foot);
-  const size = length(between);
-  return { length: size, along: scaled(between, 1 / (size || 1)) };
-};
+function strut(footX: number, footY: number, footZ: number, x: number, y: number, z: number): Strut {
+  const size = Math.hypot(x - footX, y - footY, z - footZ);
+  const over = 1 / (size || 1);
+  return {
+    length: size,
+    along: { x: (x - footX) * over, y: (y - footY) * over, z: (z - footZ) * over },
+  };
+}
 
 /** Level part of a strut's direction below which it is treated as carrying nothing sideways. */
 const SINGULAR = 1e-9;
 
-/**
- * Axial forces of two struts whose level parts balance the upper clamp's reaction, in both load cases and every sign.
- * No answer when the struts run parallel seen from above.
- */
-export function pairForces(
-  reaction: number,
-  dragRatio: number,
-  swing: number,
-  [pinX, portPinY, starPinY, pinZ, portX, portY, portZ, starX, starY, starZ]: PairPins,
-): PairForces | NoAnswer {
-  const port = strut({ x: portX, y: portY, z: portZ }, { x: pinX, y: portPinY, z: pinZ });
-  const starboard = strut({ x: starX, y: starY, z: starZ }, { x: pinX, y: starPinY, z: pinZ });
+/** Two struts from their feet to the clamp; no answer when they run parallel seen from above. */
+export function strutPair(pins: PairPins): StrutPair | NoAnswer {
+  const pinX = pins[0];
+  const pinZ = pins[3];
+  const port = strut(pins[4], pins[5], pins[6], pinX, pins[1], pinZ);
+  const starboard = strut(pins[7], pins[8], pins[9], pinX, pins[2], pinZ);
   const a = port.along;
   const b = starboard.along;
   const turn = a.x * b.y - a.y * b.x;
@@ -73,16 +70,47 @@ export function pairForces(
       'The two struts run parallel seen from above, so they cannot hold the clamp sideways.',
     );
   }
-  const cases: { port: number; starboard: number }[] = [];
-  for (const { sideways, foreAft } of loadCases(dragRatio, swing)) {
-    for (const sign of [1, -1]) {
-      // Turning both signs over turns both forces over, so two of the four are enough with each strut's push and pull.
-      const fx = reaction * foreAft * sign;
-      const fy = reaction * sideways;
-      const forPort = (fx * b.y - fy * b.x) / turn;
-      const forStarboard = (a.x * fy - a.y * fx) / turn;
-      cases.push({ port: forPort, starboard: forStarboard }, { port: -forPort, starboard: -forStarboard });
+  return { port, starboard, turn };
+}
+
+/** Axial force of the port strut, N, tension positive, when both balance a level force on the clamp. */
+export const portForce = ({ starboard: { along }, turn }: StrutPair, aft: number, sideways: number): number =>
+  (aft * along.y - sideways * along.x) / turn;
+
+/** Axial force of the starboard strut, as `portForce`. */
+export const starboardForce = ({ port: { along }, turn }: StrutPair, aft: number, sideways: number): number =>
+  (along.x * sideways - along.y * aft) / turn;
+
+/** The most, in size, that both load cases bring in any of their signs, N. */
+export interface WorstForces {
+  /** Along each strut, which is both pulled and pushed by it as the sides change. */
+  readonly port: number;
+  readonly starboard: number;
+  /** Up or down, left on the clamp. */
+  readonly lift: number;
+}
+
+/** Axial forces of two struts whose level parts balance the upper clamp's reaction, at their worst. */
+export function worstForces(
+  pair: StrutPair,
+  reaction: number,
+  dragRatio: number,
+  swing: number,
+): WorstForces {
+  let port = 0;
+  let starboard = 0;
+  let lift = 0;
+  for (const it of loadCases(dragRatio, swing)) {
+    // Turning both signs over turns all forces over, so one sign of the sideways part is enough.
+    for (let sign = 1; sign >= -1; sign -= 2) {
+      const aft = reaction * it.foreAft * sign;
+      const sideways = reaction * it.sideways;
+      const inPort = portForce(pair, aft, sideways);
+      const inStarboard = starboardForce(pair, aft, sideways);
+      port = Math.max(port, Math.abs(inPort));
+      starboard = Math.max(starboard, Math.abs(inStarboard));
+      lift = Math.max(lift, Math.abs(inPort * pair.port.along.z + inStarboard * pair.starboard.along.z));
     }
   }
-  return { port, starboard, cases };
+  return { port, starboard, lift };
 }

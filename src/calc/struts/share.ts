@@ -3,7 +3,7 @@ import { caseArguments, worstCase } from '../loads/cases.ts';
 import { type Argument, record } from '../record.ts';
 import { columnStrength } from '../section/column.ts';
 import { tubeSection } from '../section/tube.ts';
-import { type PairPins, pairForces, pairPinArguments } from './pair-forces.ts';
+import { type PairPins, pairPinArguments, type Strut, strutPair, worstForces } from './pair-forces.ts';
 
 const reaction: Argument = { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' };
 
@@ -22,25 +22,25 @@ export function twoStrutShare(
   upperReaction: number,
   dragRatio: number,
   swing: number,
-  ...given: [...TubeGiven, ...PairPins]
+  od: number,
+  wall: number,
+  yieldStress: number,
+  modulus: number,
+  safety: number,
+  ...pins: PairPins
 ): Answer {
-  const [od, wall, yieldStress, modulus, safety, ...pins] = given;
-  const forces = pairForces(upperReaction, dragRatio, swing, pins);
-  if (forces instanceof NoAnswer) return forces;
+  const pair = strutPair(pins);
+  if (pair instanceof NoAnswer) return pair;
+  const forces = worstForces(pair, upperReaction, dragRatio, swing);
   const pulled = (tubeSection(od, wall).area * yieldStress) / safety;
-  const pushed = {
-    port: columnStrength(forces.port.length, od, wall, yieldStress, modulus) / safety,
-    starboard: columnStrength(forces.starboard.length, od, wall, yieldStress, modulus) / safety,
-  };
-  let worst = 0;
-  for (const it of forces.cases) {
-    worst = Math.max(
-      worst,
-      it.port > 0 ? it.port / pulled : -it.port / pushed.port,
-      it.starboard > 0 ? it.starboard / pulled : -it.starboard / pushed.starboard,
-    );
-  }
-  return worst;
+  const pushed = (strut: Strut): number =>
+    columnStrength(strut.length, od, wall, yieldStress, modulus) / safety;
+  return Math.max(
+    forces.port / pulled,
+    forces.port / pushed(pair.port),
+    forces.starboard / pulled,
+    forces.starboard / pushed(pair.starboard),
+  );
 }
 
 /** Share of what a single strut with rigid hinges bears: bending sideways plus compression fore and aft. */

@@ -31,18 +31,20 @@ function apart(a: Box, b: Box): number {
   return Math.hypot(Math.max(0, across), Math.max(0, up));
 }
 
-const least = (distances: readonly number[]): Answer =>
-  distances.length === 0 ? new NoAnswer('No keep-out has been put in.') : Math.min(...distances);
+const NO_KEEP_OUT = new NoAnswer('No keep-out has been put in.');
 
 /** Least distance from an upright flange to any keep-out, mm; negative where they overlap. */
 export const flangeClear = (y: number, z: number, height: number, width: number, keepOuts: Table): Answer => {
+  if (keepOuts.length === 0) return NO_KEEP_OUT;
   const flange = {
     port: y - width / 2,
     starboard: y + width / 2,
     lower: z - height / 2,
     upper: z + height / 2,
   };
-  return least(keepOuts.map((row) => apart(flange, boxOf(row))));
+  let least = Number.POSITIVE_INFINITY;
+  for (const row of keepOuts) least = Math.min(least, apart(flange, boxOf(row)));
+  return least;
 };
 
 export const flangeClearRecord = record({
@@ -67,13 +69,8 @@ export const flangeClearRecord = record({
   run: flangeClear,
 });
 
-/** Where a flange's holes are: two columns, `rows` of them spread evenly over its height. */
-function holesOf(y: number, z: number, spacing: number, rows: number, height: number) {
-  return Array.from({ length: rows }, (_, i) => z + (0.5 - (i + 0.5) / rows) * height).flatMap((up) => [
-    { y: y - spacing / 2, z: up },
-    { y: y + spacing / 2, z: up },
-  ]);
-}
+/** How far above the flange's middle its row of holes `i` is: the rows are spread evenly over its height. */
+const rowAbove = (i: number, rows: number, height: number): number => (0.5 - (i + 0.5) / rows) * height;
 
 const holeArguments = [
   { name: 'y', unit: 'mm', meaning: "The flange's distance from the centreline" },
@@ -104,14 +101,19 @@ export const holesClear = (
 ): Answer => {
   const rows = rowsFor(count);
   if (rows instanceof NoAnswer) return rows;
-  return least(
-    holesOf(y, z, spacing, rows, height).flatMap((hole) =>
-      keepOuts.map((row) => {
-        const at = { port: hole.y, starboard: hole.y, lower: hole.z, upper: hole.z };
-        return apart(at, boxOf(row)) - diameter / 2;
-      }),
-    ),
-  );
+  if (keepOuts.length === 0) return NO_KEEP_OUT;
+  let least = Number.POSITIVE_INFINITY;
+  for (const row of keepOuts) {
+    const box = boxOf(row);
+    for (let i = 0; i < rows; i++) {
+      const up = z + rowAbove(i, rows, height);
+      for (let side = -0.5; side <= 0.5; side++) {
+        const across = y + side * spacing;
+        least = Math.min(least, apart({ port: across, starboard: across, lower: up, upper: up }, box));
+      }
+    }
+  }
+  return least - diameter / 2;
 };
 
 export const holesClearRecord = record({
@@ -144,10 +146,10 @@ export const holesBorder = (
 ): Answer => {
   const rows = rowsFor(count);
   if (rows instanceof NoAnswer) return rows;
-  const distances = holesOf(y, z, spacing, rows, height).map((hole) =>
-    Math.min(hole.z - bottom, top - hole.z, halfBreadth - Math.abs(hole.y)),
-  );
-  return Math.min(...distances) - diameter / 2;
+  const highest = z + rowAbove(0, rows, height);
+  const lowest = z + rowAbove(rows - 1, rows, height);
+  const outermost = Math.max(Math.abs(y - spacing / 2), Math.abs(y + spacing / 2));
+  return Math.min(lowest - bottom, top - highest, halfBreadth - outermost) - diameter / 2;
 };
 
 export const holesBorderRecord = record({

@@ -1,9 +1,17 @@
 import { type Answer, NoAnswer } from '../../../calc/answer.ts';
 import { functionNamed } from '../../../calc/catalogue.ts';
-import { type Argument, finished, type LibraryFunction, refused } from '../../../calc/record.ts';
-import type { Lane } from '../lanes.ts';
+import {
+  type Argument,
+  finished,
+  type Given,
+  type LibraryFunction,
+  refused,
+  type Table,
+} from '../../../calc/record.ts';
+import { type Lane, read } from '../lanes.ts';
 import type { Guard } from '../program.ts';
-import { type Fault, noAnswer } from '../scalar.ts';
+import { given, isGiven } from '../rules/library.ts';
+import { type Fault, isTable, noAnswer, type Scalar } from '../scalar.ts';
 import { type Columns, INVOKE, type Run } from './invoke.ts';
 import { fillUp, type Kernel } from './kernel.ts';
 
@@ -31,6 +39,25 @@ const boundedOf = (argument: Argument | undefined, { numbers }: Lane): readonly 
         },
       ];
 
+/** What a table argument's slot holds, point by point, and the tables taken out of it for the function. */
+interface Tables {
+  readonly slot: readonly Scalar[];
+  readonly rows: Table[];
+}
+
+const tablesOf = ({ any }: Lane): Tables | undefined => any && { slot: any, rows: any.map(() => []) };
+
+/** Takes the tables out; false when a point has none. */
+function takeOut({ slot, rows }: Tables, count: number): boolean {
+  let all = true;
+  for (let i = 0; i < count; i++) {
+    const value = slot[i] as Scalar;
+    if (isTable(value)) rows[i] = value.rows;
+    else all = false;
+  }
+  return all;
+}
+
 /** Whether all points are within an argument's bounds. */
 function within({ numbers, above, least }: Bounded, count: number): boolean {
   for (let i = 0; i < count; i++) {
@@ -42,11 +69,13 @@ function within({ numbers, above, least }: Bounded, count: number): boolean {
 
 function sieveOf(it: LibraryFunction, args: readonly Lane[]): Sieve {
   return (i) => {
-    for (const { numbers, faults } of args) if (numbers[i] !== numbers[i]) return faults[i];
-    const given = args.map(({ numbers }, k) =>
-      it.arguments[k]?.type === 'flag' ? numbers[i] !== 0 : (numbers[i] as number),
-    );
-    const why = refused(it, given);
+    const values: Given[] = [];
+    for (const [k, arg] of args.entries()) {
+      const value = given(it, k, read(arg, i));
+      if (!isGiven(value)) return value;
+      values.push(value);
+    }
+    const why = refused(it, values);
     return why === undefined ? undefined : noAnswer(why.why);
   };
 }
@@ -69,16 +98,16 @@ function flagFirst(run: (...given: unknown[]) => Answer, count: number): Run | u
   }
 }
 
-/** The function over bare numbers; undefined for types of arguments that no loop is written for. */
+/** The function over bare numbers and tables; undefined for types of arguments that no loop is written for. */
 function runOf(it: LibraryFunction, count: number): Run | undefined {
   const types = it.arguments.slice(0, count).map(({ type }) => type ?? 'number');
   const [first, ...rest] = types;
-  if (rest.some((type) => type !== 'number') || first === 'table') return undefined;
+  if (rest.includes('flag')) return undefined;
   return first === 'flag' ? flagFirst(it.run as (...given: unknown[]) => Answer, count) : (it.run as Run);
 }
 
 /**
- * A library function called with bare numbers, checked as `call` in calc/record.ts checks them. `guard` is the slot and
+ * A library function called with bare numbers and tables, checked as `call` in calc/record.ts checks them. `guard` is the slot and
  * the answer in it that says at which points the function is looked at. Undefined when the slots need the rule itself.
  */
 export function libraryKernel(
@@ -89,11 +118,18 @@ export function libraryKernel(
 ): Kernel | undefined {
   const it = functionNamed(id);
   const invoke = INVOKE[args.length];
-  if (it === undefined || invoke === undefined || args.some(({ any }) => any !== undefined)) return undefined;
+  if (it === undefined || invoke === undefined) return undefined;
+  // A slot that may hold anything serves for a table alone, and a table's argument takes no other.
+  if (args.some(({ any }, i) => (any !== undefined) !== (it.arguments[i]?.type === 'table')))
+    return undefined;
   const run = runOf(it, args.length);
   if (run === undefined) return undefined;
 
-  const columns = Array.from({ length: INVOKE.length - 1 }, (_, i) => args[i]?.numbers ?? NOTHING);
+  const tables = args.map(tablesOf);
+  const columns = Array.from(
+    { length: INVOKE.length - 1 },
+    (_, i) => tables[i]?.rows ?? args[i]?.numbers ?? NOTHING,
+  );
   const bounded = args.flatMap((arg, i) => boundedOf(it.arguments[i], arg));
   const sieve = sieveOf(it, args);
   const { numbers, faults } = out;
@@ -133,7 +169,11 @@ export function libraryKernel(
 
   return (count) => {
     out.clean = true;
-    const plain = args.every((arg) => arg.clean) && bounded.every((it) => within(it, count));
+    let plain = bounded.every((it) => within(it, count));
+    args.forEach((arg, i) => {
+      const table = tables[i];
+      plain = (table === undefined ? arg.clean : takeOut(table, count)) && plain;
+    });
     if (plain && asked === undefined) invoke(run, columns as unknown as Columns, everywhere, count, put);
     else invoke(run, columns as unknown as Columns, some, sift(count, plain), put);
     fillUp(out, count);

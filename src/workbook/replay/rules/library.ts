@@ -21,7 +21,7 @@ import type { Rule } from '../rule.ts';
 import { type Fault, isFault, isTable, NO_ROWS, noAnswer, type Scalar } from '../scalar.ts';
 
 /** One argument as the library takes it, or the error to hand on. */
-function given(it: Called, i: number, value: Scalar): Given | Fault {
+export function given(it: Called, i: number, value: Scalar): Given | Fault {
   if (value === null) return noAnswer(emptySentence(it, i));
   if (typeof value === 'string') return noAnswer(wordSentence(it, i, value));
   if (isFault(value)) return value;
@@ -42,7 +42,8 @@ function callTable(it: TableFunction, args: readonly Scalar[]): Scalar {
   return { rows: (it.run as (...given: readonly Given[]) => Table)(...values) };
 }
 
-const isGiven = (value: Given | Fault): value is Given => typeof value !== 'object' || !('fault' in value);
+export const isGiven = (value: Given | Fault): value is Given =>
+  typeof value !== 'object' || !('fault' in value);
 
 /** A library function on any values, as the engine calls it. */
 export function callLibrary(it: LibraryFunction, args: readonly Scalar[]): Scalar {

@@ -1,9 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { setReading } from '../../src/plan/edit/reading.ts';
-import { openPlan } from '../../src/plan/file/open-plan.ts';
 import { type Plan, readingOf } from '../../src/plan/plan.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
+import { demoPlan } from '../studies/plan-points.ts';
 import { type Times, timesOf } from './numbers.ts';
 
 const ROUNDS = 600;
@@ -27,11 +25,7 @@ function edited(plan: Plan, name: string, value: number): Plan {
 
 /** One edit of the demo plan to all results and limits, ms. */
 export function engineEdit(): Times {
-  const opened = openPlan(
-    readFileSync(resolve(import.meta.dirname, '../../demo-data/start.plan.json'), 'utf8'),
-  );
-  if (!opened.ok) throw new Error(opened.why);
-  const plan = opened.plan;
+  const plan = demoPlan();
   const workbook = new Workbook(plan);
   const times: number[] = [];
   for (let i = 0; i < WARM_UP + ROUNDS; i++) {

@@ -1,9 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { functionNamed } from '../../src/calc/catalogue.ts';
 import { seeded } from '../../src/calc/uncertainty/seeded.ts';
 import { inputs, results } from '../../src/plan/book.ts';
-import { openPlan } from '../../src/plan/file/open-plan.ts';
 import type { Value } from '../../src/plan/plan.ts';
 import { contentsOf, labelOf } from '../../src/workbook/contents.ts';
 import { type Content, Engine } from '../../src/workbook/engine.ts';
@@ -15,6 +12,7 @@ import { link } from '../../src/workbook/replay/link.ts';
 import type { Program } from '../../src/workbook/replay/program.ts';
 import { batchOf, type Column, type Replay } from '../../src/workbook/replay/replay.ts';
 import { replayOf } from '../../src/workbook/replay/replay-of.ts';
+import { demoPlan } from '../studies/plan-points.ts';
 import { formulaCells, formulaInputs, plainFormulas } from './formula-model.ts';
 import { interleaved, type Task } from './interleaved.ts';
 import { type PlainAnswers, type PlainInputs, plainPlan } from './plain-plan.ts';
@@ -27,11 +25,7 @@ const names = inputs.map(({ name }) => name);
 const limits = limitRules();
 
 function demoContents(): Map<string, Content> {
-  const opened = openPlan(
-    readFileSync(resolve(import.meta.dirname, '../../demo-data/start.plan.json'), 'utf8'),
-  );
-  if (!opened.ok) throw new Error(opened.why);
-  return contentsOf(opened.plan, null);
+  return contentsOf(demoPlan(), null);
 }
 
 /** Points about the demo plan with every input changed; flags and words now and then, counts by one. */

@@ -1,6 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
-import { openPlan } from '../../src/plan/file/open-plan.ts';
 import { oddsAsk } from '../../src/session/studies/asks.ts';
 import { ReplayEvaluators } from '../../src/session/studies/evaluators.ts';
 import { variedInputs } from '../../src/session/studies/varied-inputs.ts';
@@ -13,6 +10,7 @@ import type { PointRange } from '../../src/studies/points.ts';
 import { finish } from '../../src/studies/study.ts';
 import { errorModel } from '../../src/studies/uncertain/error-model.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
+import { demoPlan } from '../studies/plan-points.ts';
 
 const ROUNDS = 3;
 
@@ -34,11 +32,7 @@ function timed(run: () => unknown): number {
  * whole study of odds round them; medians of interleaved rounds, ms, on a replay that is proved already.
  */
 export function sureness(): Record<string, number> {
-  const opened = openPlan(
-    readFileSync(resolve(import.meta.dirname, '../../demo-data/start.plan.json'), 'utf8'),
-  );
-  if (!opened.ok) throw new Error(opened.why);
-  const { plan } = opened;
+  const plan = demoPlan();
   const evaluators = new ReplayEvaluators(new Workbook(plan)).of(plan);
   const inputs = variedInputs(plan, null);
   const ask = oddsAsk(plan, null, { fine: true });

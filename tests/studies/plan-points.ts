@@ -9,9 +9,7 @@ import { limitRules } from '../../src/workbook/limit-rule.ts';
 import { replayOf } from '../../src/workbook/replay/replay-of.ts';
 
 export function demoPlan(name = 'start'): Plan {
-  const opened = openPlan(
-    readFileSync(resolve(import.meta.dirname, `../../demo-data/${name}.plan.json`), 'utf8'),
-  );
+  const opened = openPlan(readFileSync(resolve('demo-data', `${name}.plan.json`), 'utf8'));
   if (!opened.ok) throw new Error(opened.why);
   return opened.plan;
 }

@@ -47,7 +47,7 @@ export function armsMeet(
   const bx = pinX - starX;
   const by = starPinY - starY;
   const turn = ax * by - ay * bx;
-  if (Math.abs(turn) <= PARALLEL * Math.hypot(ax, ay) * Math.hypot(bx, by)) {
+  if (Math.abs(turn) <= PARALLEL * Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by))) {
     return new NoAnswer(
       'The two struts run parallel seen from above, so they cannot hold the clamp sideways.',
     );

@@ -45,7 +45,7 @@ export interface StrutPair {
 }
 
 function strut(footX: number, footY: number, footZ: number, x: number, y: number, z: number): Strut {
-  const size = Math.hypot(x - footX, y - footY, z - footZ);
+  const size = Math.sqrt((x - footX) ** 2 + (y - footY) ** 2 + (z - footZ) ** 2);
   const over = 1 / (size || 1);
   return {
     length: size,
@@ -65,7 +65,7 @@ export function strutPair(pins: PairPins): StrutPair | NoAnswer {
   const a = port.along;
   const b = starboard.along;
   const turn = a.x * b.y - a.y * b.x;
-  if (Math.abs(turn) <= SINGULAR * Math.hypot(a.x, a.y) * Math.hypot(b.x, b.y)) {
+  if (Math.abs(turn) <= SINGULAR * Math.sqrt((a.x * a.x + a.y * a.y) * (b.x * b.x + b.y * b.y))) {
     return new NoAnswer(
       'The two struts run parallel seen from above, so they cannot hold the clamp sideways.',
     );

@@ -4,7 +4,7 @@ import { record } from '../record.ts';
 
 /** Angle of a strut from the horizontal, degrees, 0 to 90. */
 export function strutRise(x1: number, y1: number, z1: number, x2: number, y2: number, z2: number): Answer {
-  const level = Math.hypot(x2 - x1, y2 - y1);
+  const level = Math.sqrt((x2 - x1) ** 2 + (y2 - y1) ** 2);
   const up = Math.abs(z2 - z1);
   if (level === 0 && up === 0) return new NoAnswer('Both pins of the strut are at the same point.');
   return degrees(Math.atan2(up, level));

@@ -3,6 +3,7 @@ import { type DesignPoint, designPoints } from '../../src/studies/odds/design-po
 import { rare } from '../../src/studies/odds/rare.ts';
 import { ScoredRoom } from '../../src/studies/odds/rooms-at.ts';
 import { sampled } from '../../src/studies/odds/sampled.ts';
+import { odds } from '../../src/studies/odds.ts';
 import { finish } from '../../src/studies/study.ts';
 import { errorModel } from '../../src/studies/uncertain/error-model.ts';
 import { plainPoints } from '../studies/plain-points.ts';
@@ -11,10 +12,12 @@ import {
   type Case,
   even,
   fourBranches,
+  frame,
   lessLoad,
   normal,
   twoPoints,
 } from '../studies/published.ts';
+import { reliability } from '../studies/reliability.ts';
 import { CERTAINTY, coverage, SEEDS, seeds } from './coverage.ts';
 import type { SoakLine } from './part.ts';
 
@@ -72,6 +75,18 @@ function* byDesignPoints(
   };
 }
 
+/** As the owner is told: the sampled chance, or the one about the design points where there is one. */
+function asTold(name: string, of: Case, truth: number, share = 0): SoakLine {
+  const found = seeds.map((seed) => {
+    const ask = { scenario: null, errors: of.errors, share, seed, repeats: 16, points: 1024 };
+    const [only] = finish(odds(plainPoints([of.limit]), { ...ask, certainty: CERTAINTY })).limits;
+    return (
+      only?.rare?.fails ?? only?.sampled.fails ?? { value: Number.NaN, low: Number.NaN, high: Number.NaN }
+    );
+  });
+  return coverage(name, truth, found);
+}
+
 /** An even error and a normal one, their sum below a bound out in the tail: by integration over the even one. */
 function mixedTail(bound: number): number {
   // ∫ Φ(bound − x) dx/2 over −1 to 1, by Simpson's rule with the tail of the normal law as a continued fraction.
@@ -109,4 +124,6 @@ export function* soakChances(): Iterable<SoakLine> {
     errors: [even('x', -1, 1), normal('z', 0, 1)],
   };
   yield* byDesignPoints('an even and a normal error', mixed, mixedTail(-5));
+  yield asTold('a frame with shared errors', frame, 0.00418394, 0.5);
+  for (const of of reliability) yield asTold(`reliability case ${of.name}`, of, of.truth);
 }

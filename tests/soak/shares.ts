@@ -2,6 +2,7 @@ import { shares } from '../../src/studies/drivers/shares.ts';
 import { Meter } from '../../src/studies/meter.ts';
 import { finish } from '../../src/studies/study.ts';
 import { errorModel } from '../../src/studies/uncertain/error-model.ts';
+import { oakley, sharesOfOakley } from '../studies/oakley.ts';
 import { plainPoints } from '../studies/plain-points.ts';
 import { type Case, ishigami, sharesOfG, sobolG } from '../studies/published.ts';
 import { CERTAINTY, coverage, seeds } from './coverage.ts';
@@ -53,4 +54,6 @@ export function* soakShares(): Iterable<SoakLine> {
   const six = [78, 12, 0.5, 2, 97, 33];
   const others = sharesOfG(six);
   yield* sharesOf('g of six weights', sobolG(six), others.alone, others.total);
+  const fifteen = sharesOfOakley();
+  yield* sharesOf('Oakley and O’Hagan’s function', oakley, fifteen.alone, fifteen.total);
 }

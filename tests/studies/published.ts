@@ -124,3 +124,77 @@ export const axialBar: Case = {
   }),
   errors: [normal('r', 0, 1), normal('F', 75000, 5000)],
 };
+
+/** The end gauge of JCGM 100:2008, H.1, nm: its length for six readings that are off by themselves. */
+export const endGauge: Case = {
+  limit: roomed((x) => {
+    const [da, theta, a, dt] = [get(x, 'da'), get(x, 'theta'), get(x, 'a'), get(x, 'dt')];
+    return get(x, 'd') + get(x, 'l') - 50.000623e6 * (da * theta + a * dt);
+  }),
+  errors: [
+    normal('l', 0, 25),
+    normal('d', 215, 9.7),
+    normal('a', 11.5e-6, 1.2e-6),
+    normal('theta', -0.1, 0.41),
+    normal('da', 0, 0.58e-6),
+    normal('dt', 0, 0.029),
+  ],
+};
+
+/** The mass calibration of JCGM 101:2008, 9.3: the deviation from 100 g, mg, less `edge`. */
+export const massCalibration = (edge: number, sign: 1 | -1): Case => ({
+  limit: roomed((x) => {
+    const buoyancy = (get(x, 'air') - 1.2) * (1 / get(x, 'weight') - 1 / get(x, 'reference'));
+    return sign * ((get(x, 'mass') + get(x, 'added')) * (1 + buoyancy) - 100000 - edge);
+  }),
+  errors: [
+    normal('mass', 100000, 0.05),
+    normal('added', 1.234, 0.02),
+    even('air', 1.1, 1.3),
+    even('weight', 7000, 9000),
+    even('reference', 7950, 8050),
+  ],
+});
+
+/** A frame that may give way in three ways (OpenTURNS, t_SystemFORM_std); its five moments share half their variance. */
+export const frame: Case = {
+  limit: roomed((x) => {
+    const [m1, m2, m3, m4, m5] = ['m1', 'm2', 'm3', 'm4', 'm5'].map((it) => get(x, it)) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    const [h, v] = [get(x, 'h'), get(x, 'v')];
+    const [sway, beam, both] = [m1 + m2 + m4 + m5, m2 + 2 * m3 + m4, m1 + 2 * m3 + 2 * m4 + m5];
+    const ways = Math.min(sway - 5 * h, beam - 5 * v, both - 5 * h - 5 * v);
+    return Math.max(ways, 400 - sway, 350 - beam, 750 - both);
+  }),
+  errors: [
+    ...['m1', 'm2', 'm3', 'm4', 'm5'].map((it) => ({ ...normal(it, 200, 30), with: 'moments' })),
+    normal('h', 60, 30),
+    normal('v', 60, 15),
+  ],
+};
+
+/** Flow through a borehole (B. Worley, 1987, with the laws of M. Morris and others, 1993). */
+export const borehole: Case = {
+  limit: roomed((x) => {
+    const rw = get(x, 'rw');
+    const far = Math.log(Math.exp(7.71 + 1.0056 * get(x, 'r')) / rw);
+    const [tu, tl] = [get(x, 'tu'), get(x, 'tl')];
+    const along = (2 * get(x, 'l') * tu) / (far * rw ** 2 * get(x, 'kw'));
+    return (2 * Math.PI * tu * (get(x, 'hu') - get(x, 'hl'))) / (far * (1 + along + tu / tl));
+  }),
+  errors: [
+    normal('rw', 0.1, 0.0161812),
+    normal('r', 0, 1),
+    even('tu', 63070, 115600),
+    even('hu', 990, 1110),
+    even('tl', 63.1, 116),
+    even('hl', 700, 820),
+    even('l', 1120, 1680),
+    even('kw', 9855, 12045),
+  ],
+};

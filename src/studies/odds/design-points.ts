@@ -1,6 +1,7 @@
 import { normalQuantile } from '../../calc/uncertainty/normal.ts';
 import { sobolPoints } from '../../calc/uncertainty/sobol.ts';
 import type { Progress } from '../study.ts';
+import { nearestFailing } from './nearest-failing.ts';
 import type { ScoredRoom } from './rooms-at.ts';
 
 /** The likeliest way, or one of several, in which a limit comes to fail. */
@@ -30,6 +31,10 @@ const SPREAD = 512;
 const MOST_STARTS = 10;
 /** Starts, and points found, nearer to one another than this are one. */
 const APART = 0.3;
+/** A failing point this part of the way to a design point's plane, or beyond it, is taken to belong to it. */
+const BEYOND = 0.95;
+/** Most failing points without a design point of theirs from which one is looked for by trying. */
+const MOST_TRIED = 4;
 
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, it, i) => sum + it * (b[i] ?? 0), 0);
@@ -87,14 +92,23 @@ function* follow(
   return { scores: z, distance: size(z), settled: false, off: Math.abs(last[0] ?? Number.NaN) / scale };
 }
 
-/** Points of little room in different directions, the least room first. */
-function* starts(room: ScoredRoom, seed: number): Generator<Progress, number[][], void> {
-  const dimensions = room.factors.length;
-  const cube = sobolPoints(dimensions, SPREAD, seed);
+interface Spread {
+  readonly points: readonly (readonly number[])[];
+  readonly rooms: readonly number[];
+  readonly fails: readonly boolean[];
+}
+
+function* spread(room: ScoredRoom, seed: number): Generator<Progress, Spread, void> {
+  const cube = sobolPoints(room.factors.length, SPREAD, seed);
   const points = Array.from({ length: SPREAD }, (_, n) =>
     cube.map((column) => WIDER * normalQuantile(column[n] ?? 0.5)),
   );
-  const { room: rooms } = yield* room.at(points);
+  const { room: rooms, fails } = yield* room.at(points);
+  return { points, rooms, fails };
+}
+
+/** Points of little room in different directions, the least room first. */
+function starts({ points, rooms }: Spread, dimensions: number): number[][] {
   const byRoom = points
     .map((z, n) => ({ z, room: rooms[n] ?? Number.NaN }))
     .filter((it) => Number.isFinite(it.room))
@@ -109,6 +123,32 @@ function* starts(room: ScoredRoom, seed: number): Generator<Progress, number[][]
   return chosen;
 }
 
+/** Whether a point lies where the bound about one of the design points would have it fail. */
+const belongs = (z: readonly number[], points: readonly DesignPoint[]): boolean =>
+  points.some(({ scores, distance }) => dot(z, scores) >= BEYOND * distance ** 2);
+
+/** Design points of the failing points that belong to none of those found. */
+function* triedPoints(
+  room: ScoredRoom,
+  { points, fails }: Spread,
+  found: readonly DesignPoint[],
+  seed: number,
+): Generator<Progress, readonly DesignPoint[], void> {
+  const failing = points.filter((_, n) => fails[n] === true).sort((a, b) => size(a) - size(b));
+  const all = [...found];
+  for (let tried = 0; tried < MOST_TRIED; tried++) {
+    const from = failing.find((it) => !belongs(it, all));
+    if (from === undefined) break;
+    const scores = yield* nearestFailing(room, from, seed + tried);
+    const distance = size(scores);
+    // What leads to a point already known belongs to it after all.
+    failing.splice(failing.indexOf(from), 1);
+    if (distance > FURTHEST || belongs(scores, all)) continue;
+    all.push({ scores, distance, settled: false, off: 0 });
+  }
+  return all;
+}
+
 /** Every design point found for one limit that holds at the readings, the nearest first. */
 export function* designPoints(
   room: ScoredRoom,
@@ -118,7 +158,8 @@ export function* designPoints(
   const middle = yield* room.at([room.factors.map(() => 0)]);
   const scale = Math.abs(middle.room[0] ?? 1) || 1;
   const found: DesignPoint[] = [];
-  for (const start of yield* starts(room, seed)) {
+  const about = yield* spread(room, seed);
+  for (const start of starts(about, room.factors.length)) {
     const point = yield* follow(room, start, scale);
     if (point === undefined || point.distance > FURTHEST || !(point.off <= NEAR)) continue;
     const same = found.findIndex((it) => size(plus(it.scores, point.scores, -1)) < APART);
@@ -128,5 +169,6 @@ export function* designPoints(
   // What only came near is kept for want of better alone.
   const settled = found.filter((it) => it.settled);
   const kept = settled.length > 0 ? found.filter((it) => it.settled || it.off <= CLOSE) : found;
-  return kept.sort((a, b) => a.distance - b.distance);
+  const all = yield* triedPoints(room, about, kept, seed);
+  return all.toSorted((a, b) => a.distance - b.distance);
 }

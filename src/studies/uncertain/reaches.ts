@@ -1,3 +1,4 @@
+import { normalBelow, normalQuantile } from '../../calc/uncertainty/normal.ts';
 import { sobolPoints } from '../../calc/uncertainty/sobol.ts';
 import { look } from '../look.ts';
 import type { Meter } from '../meter.ts';
@@ -7,6 +8,12 @@ import { type ErrorModel, fromChances } from './error-model.ts';
 
 /** Places at which each factor is moved by itself. */
 const PLACES = 8;
+
+/** Part of the places drawn wider than the errors, and all that is moved to: what matters in the tails alone is seen. */
+const WIDE = PLACES / 2;
+const WIDER = 2.5;
+
+const wider = (chance: number): number => normalBelow(WIDER * normalQuantile(chance));
 
 const differs = (a: number | undefined, b: number | undefined): boolean => !Object.is(a, b);
 
@@ -21,8 +28,10 @@ export function* reaches(
   meter: Meter,
 ): Generator<Progress, number[][], void> {
   const dimensions = model.factors.length;
-  const from = sobolPoints(dimensions, PLACES, seed);
-  const to = sobolPoints(dimensions, PLACES, seed + 1);
+  const from = sobolPoints(dimensions, PLACES, seed).map((column) =>
+    column.map((chance, n) => (n < WIDE ? wider(chance) : chance)),
+  );
+  const to = sobolPoints(dimensions, PLACES, seed + 1).map((column) => column.map(wider));
   const count = PLACES * (dimensions + 1);
   const chances = from.map((column, factor) => {
     const all = new Float64Array(count);

@@ -35,6 +35,15 @@ describe('repeats', () => {
     expect((high - low) / 2).toBeCloseTo(4.30265273 / Math.sqrt(3), 7);
   });
 
+  it('of twenty temperatures have the mean 100.145 °C and its uncertainty 0.333 °C', () => {
+    // JCGM 100:2008, 4.4.3, table 1; the list from memory, its mean and deviation as published. t95(19) = 2.0930241.
+    const listed =
+      '96.90 98.18 98.25 98.61 99.03 99.49 99.56 99.74 99.89 100.07 100.33 100.42 100.68 100.95 101.11 101.20 101.57 101.84 102.36 102.72';
+    const { value, low, high } = meanOf(listed.split(' ').map(Number), 0.95);
+    expect(Math.abs(value - 100.145)).toBeLessThan(5e-4);
+    expect(Math.abs((high - low) / 2 / 2.0930241 - 0.333)).toBeLessThan(5e-4);
+  });
+
   it('give a ratio without spread where every repeat agrees', () => {
     const { value, low, high } = ratioOf([1, 2, 3], [2, 4, 6], 0.99);
     expect([value, low, high].map((it) => it.toFixed(12))).toEqual(Array(3).fill('0.500000000000'));

@@ -33,7 +33,7 @@ const without = (state: State): Verdict => ({ state, room: undefined, ratio: und
 const ZERO_BOUND = 100;
 
 /** Room over what it is measured against. */
-function ratioOf(room: number, low: number | undefined, high: number | undefined): number {
+export function ratioOf(room: number, low: number | undefined, high: number | undefined): number {
   if (low !== undefined && high !== undefined) return high > low ? room / (high - low) : room / ZERO_BOUND;
   const bound = Math.abs(low ?? high ?? 0);
   return room / (bound === 0 ? ZERO_BOUND : bound);
@@ -46,6 +46,9 @@ export const roomOf = (value: number, low: number | undefined, high: number | un
     high === undefined ? Number.POSITIVE_INFINITY : high - value,
   );
 
+/** Whether a value with so much room is past its limit. */
+export const isPast = (room: number, lowIsPast: boolean): boolean => room < 0 || (room === 0 && lowIsPast);
+
 /** State, room and room ratio of one limit. */
 export function judge(it: Judged): Verdict {
   if (it.applies === false) return without('does not apply');
@@ -55,7 +58,7 @@ export function judge(it: Judged): Verdict {
   }
   if (it.mustExist && !(value > 0)) return without('past');
   const room = roomOf(value, low, high);
-  const past = room < 0 || (room === 0 && it.lowIsPast === true);
+  const past = isPast(room, it.lowIsPast === true);
   if (!it.graded) return without(past ? 'past' : 'inside');
   const state = past ? 'past' : room < it.near ? 'near' : 'inside';
   return { state, room, ratio: ratioOf(room, low, high) };
@@ -71,9 +74,12 @@ export interface LeastRoom {
   readonly value: number;
 }
 
-/** What a limit counts as when the least room is looked for: its room ratio, −1 when it is past without room. */
+/** The room ratio that a limit past without room counts as when the least room is looked for. */
+export const PAST_WITHOUT_ROOM = -1;
+
+/** What a limit counts as when the least room is looked for: its room ratio, or that of one past without room. */
 export const leastRatio = ({ ratio, state }: Verdict): number | undefined =>
-  ratio ?? (state === 'past' ? -1 : undefined);
+  ratio ?? (state === 'past' ? PAST_WITHOUT_ROOM : undefined);
 
 /** The smallest room ratio over the limits that apply. */
 export function leastRoom(limits: Iterable<Named>): LeastRoom | undefined {

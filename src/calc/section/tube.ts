@@ -14,9 +14,9 @@ export interface TubeSection {
 export function tubeSection(od: number, wall: number): TubeSection {
   const bore = od - 2 * wall;
   const area = (Math.PI / 4) * (od * od - bore * bore);
-  const secondMoment = (Math.PI / 64) * (od ** 4 - bore ** 4);
+  const secondMoment = (area / 16) * (od * od + bore * bore);
   return { area, secondMoment, modulus: (2 * secondMoment) / od, radius: Math.sqrt(secondMoment / area) };
 }
 
 /** Section modulus of a solid round bar, mm³. */
-export const roundModulus = (diameter: number): number => (Math.PI * diameter ** 3) / 32;
+export const roundModulus = (diameter: number): number => (Math.PI * diameter * diameter * diameter) / 32;

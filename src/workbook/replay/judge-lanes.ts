@@ -1,8 +1,12 @@
-import { judge, leastRatio, type State } from '../../calc/limits/judge.ts';
+import { isPast, judge, PAST_WITHOUT_ROOM, ratioOf, roomOf, type State } from '../../calc/limits/judge.ts';
 import { STATES } from '../../calc/limits/states.ts';
 import type { Bound } from '../../plan/template.ts';
 import type { LimitRule } from '../limit-rule.ts';
 
+const INSIDE = STATES.indexOf('inside');
+const NEAR = STATES.indexOf('near');
+const PAST = STATES.indexOf('past');
+const NO_ANSWER = STATES.indexOf('no answer');
 const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 
 /** One limit over many points: its state by number, its room and room ratio, NaN where it has none. */
@@ -62,20 +66,23 @@ export function judgeBlock(rule: LimitRule, looks: Looks): JudgeBlock {
   const lowAt = boundOf(rule.low, looks);
   const highAt = boundOf(rule.high, looks);
   const appliesAt = appliesOf(rule, looks);
+  const isPlain = graded && !mustExist;
   return (count, { state, room, ratio }, at) => {
     for (let i = 0; i < count; i++) {
       const number = numbers[i] as number;
+      const low = lowAt(i);
+      const high = highAt(i);
+      const applies = appliesAt(i);
+      // Nearly every point of nearly every limit; `judge` would make objects for it.
+      const distance = roomOf(number, low, high);
+      if (isPlain && applies === true && distance === distance) {
+        state[at + i] = isPast(distance, lowIsPast) ? PAST : distance < near ? NEAR : INSIDE;
+        room[at + i] = distance;
+        ratio[at + i] = ratioOf(distance, low, high);
+        continue;
+      }
       const value = number !== number && missing(i) ? undefined : number;
-      const verdict = judge({
-        value,
-        low: lowAt(i),
-        high: highAt(i),
-        near,
-        applies: appliesAt(i),
-        graded,
-        mustExist,
-        lowIsPast,
-      });
+      const verdict = judge({ value, low, high, near, applies, graded, mustExist, lowIsPast });
       state[at + i] = CODE.get(verdict.state) ?? 0;
       room[at + i] = verdict.room ?? Number.NaN;
       ratio[at + i] = verdict.ratio ?? Number.NaN;
@@ -97,17 +104,11 @@ export function leastOf(
     for (let i = from; i < to; i++) {
       const code = state[i] as number;
       const told = ratio[i] as number;
-      const value = leastRatio({
-        state: STATES[code] ?? 'no answer',
-        ratio: told !== told ? undefined : told,
-        room: undefined,
-      });
+      const value = told === told ? told : code === PAST ? PAST_WITHOUT_ROOM : told;
       if (code === NO_ANSWER) least.unanswered[i] = (least.unanswered[i] as number) + 1;
-      if (value === undefined || value >= (least.ratio[i] as number)) continue;
+      if (value !== value || value >= (least.ratio[i] as number)) continue;
       least.ratio[i] = value;
       least.limit[i] = place;
     }
   });
 }
-
-const NO_ANSWER = STATES.indexOf('no answer');

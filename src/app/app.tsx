@@ -173,8 +173,10 @@ function Middle({ place, shape, asked, kept, onReading }: MiddleProps) {
     case 'survey':
       return (
         <SurveyPage
-          form={<FormPage page="Survey" />}
+          form={<FormPage page="Survey" oneByOne={shape === 'one' ? pictureOf : undefined} />}
           results={<ResultsPage page="Survey" opened={asked} />}
+          alone={shape === 'one'}
+          asked={asked}
         />
       );
     case 'own-cells':

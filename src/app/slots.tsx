@@ -15,6 +15,9 @@ const LazyReading = lazy(async () => ({
 const LazyStep = lazy(async () => ({
   default: (await import('../views/drawing/step-picture.tsx')).StepPicture,
 }));
+const LazyTable = lazy(async () => ({
+  default: (await import('../views/drawing/table-picture.tsx')).TablePicture,
+}));
 const LazySweep = lazy(async () => ({
   default: (await import('../views/charts/sweep-panel.tsx')).SweepPanel,
 }));
@@ -113,9 +116,23 @@ export const OwnCells = () => (
   </Slot>
 );
 
-export const SurveyPage = ({ form, results }: { readonly form: ReactNode; readonly results: ReactNode }) => (
+const rowPictureOf = (table: string, row: number) => (
+  <Slot name="picture" opening={null}>
+    <LazyTable table={table} row={row} />
+  </Slot>
+);
+
+interface SurveyProps {
+  readonly form: ReactNode;
+  readonly results: ReactNode;
+  /** One reading or row a screenful. */
+  readonly alone: boolean;
+  readonly asked: string | undefined;
+}
+
+export const SurveyPage = ({ form, results, alone, asked }: SurveyProps) => (
   <Slot name="survey">
-    <LazySurvey form={form} results={results} />
+    <LazySurvey form={form} results={results} steps={alone ? { asked, picture: rowPictureOf } : undefined} />
   </Slot>
 );
 

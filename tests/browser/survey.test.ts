@@ -69,14 +69,32 @@ describe('the survey', () => {
     await expect.poll(() => stateOf(page, 'port_foot_clear')).toBe('past');
   });
 
-  it('works row by row on a phone, inside the screen', async () => {
+  it('shows one row a screenful on a phone, each with its picture', async () => {
     const { page } = await open(PHONE, '#/survey');
+    await page.getByRole('link', { name: /^Plumb line to the transom/ }).click();
     const table = page.locator('[data-table="transom_readings"]');
     await table.getByRole('button', { name: /First row/ }).click();
     const height = page.locator('[data-input="transom_readings.1.height"]');
+    await expect.poll(() => height.evaluate((it) => it === document.activeElement)).toBe(true);
     await height.fill('2 3/8 in');
     await height.press('Enter');
     await expect.poll(() => height.inputValue()).toBe('60.325');
+    await table.getByRole('button', { name: /Another row/ }).click();
+    await expect.poll(() => table.locator('[data-row] svg.scene').count()).toBe(2);
+    // Row, picture and all, stands between strip and bar.
+    await expect
+      .poll(() =>
+        table
+          .locator('[data-row="2"]')
+          .evaluate(
+            (it) => it.clientHeight <= window.innerHeight && it.clientHeight > window.innerHeight / 2,
+          ),
+      )
+      .toBe(true);
+    await page.getByRole('link', { name: /^All parts/ }).click();
+    await expect.poll(() => page.locator('.survey-parts').textContent()).toContain('2 rows');
+    await page.getByRole('link', { name: /^How the boat lies/ }).click();
+    await page.locator('[data-cell="trim_mark_stern"] svg.scene').waitFor();
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
   });

@@ -4,6 +4,7 @@ import type { ShownUnit } from '../options.ts';
 import type { Scene, Shape } from '../scene.ts';
 import { number, type Values } from '../values.ts';
 import { captionOf } from '../words.ts';
+import { abovePictures } from './above-pictures.ts';
 import { anglePictures } from './angle-pictures.ts';
 import { type Bench, benchFor } from './bench.ts';
 import { boatPictures } from './boat-pictures.ts';
@@ -14,6 +15,7 @@ import { measuredShape, type Picture, windowOf } from './picture.ts';
 import { rudderPictures } from './rudder-pictures.ts';
 import { sectionPictures } from './section-pictures.ts';
 import { shaftPictures } from './shaft-pictures.ts';
+import { surveyPictures } from './survey-pictures.ts';
 import { withTypical } from './typical.ts';
 
 const pictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
@@ -25,6 +27,8 @@ const pictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
   ...sectionPictures,
   ...layerPictures,
   ...anglePictures,
+  ...surveyPictures,
+  ...abovePictures,
 };
 
 /** Inputs that have a picture of how they are measured. */

@@ -89,6 +89,16 @@ const sizes: Readonly<Record<string, number>> = {
   single_foot_y: 0,
   single_foot_height: 790,
   rudder_gap_min: 50,
+  list_reading: 8,
+  trim_mark_stern: 60,
+  trim_mark_forward: -60,
+  tape_zero_height: 180,
+  rudder_line_aft: 160,
+  drive_height: 300,
+  drive_sweep_radius: 150,
+  vane_low: 200,
+  vane_high: 1000,
+  vane_sweep_radius: 350,
 };
 
 /** Inputs that may be 0 only in name: a picture of nothing shows nothing. */

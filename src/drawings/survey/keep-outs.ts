@@ -14,7 +14,8 @@ export function keepOuts({ n, stern }: Bench): Scene {
     asked(name, name, point(0, top + over), point(y, top + over), [point(0, top), point(y, upper)]);
   const up = (name: string, z: number, aside: number) =>
     asked(name, name, point(half + aside, 0), point(half + aside, z), [point(half, 0), point(starboard, z)]);
-  return surveyScene('Something on the transom, and the four readings that place it', [
+  const box = { x0: -half - 60, y0: -40, x1: half + 1080, y1: top + 350 };
+  const shapes = [
     water,
     ...stern('transom_rake'),
     polyline('axis', [point(0, bottom - 100), point(0, top + 340)]),
@@ -23,6 +24,7 @@ export function keepOuts({ n, stern }: Bench): Scene {
     across('port edge', port, 280),
     across('starboard edge', starboard, 130),
     up('lower edge', lower, 90),
-    up('upper edge', upper, 640),
-  ]);
+    up('upper edge', upper, 560),
+  ];
+  return surveyScene('Something on the transom, and the four readings that place it', shapes, box);
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { setTableRow, type TableRow } from '../../plan/edit/tables.ts';
 import type { TableTemplate } from '../../plan/template.ts';
 import type { Done } from '../../session/session.ts';
@@ -17,6 +17,8 @@ interface Props {
   readonly row: TableRow;
   readonly fitted: FittedRow | undefined;
   readonly onRemove: () => void;
+  /** The row has the screen to itself: what stands above its figures, and what comes after it. */
+  readonly alone?: { readonly above: ReactNode; readonly below: ReactNode } | undefined;
 }
 
 /** A figure as one would type it again. */
@@ -24,7 +26,7 @@ const typedOf = (value: number | null, bare: 'mm' | 'in'): string =>
   value === null ? '' : bare === 'mm' ? String(value) : formatLength(value, { unit: 'in' });
 
 /** One row: its figures, what its distance off the line says, and, opened, who read it, when and with what. */
-export function SurveyRow({ table, at, row, fitted, onRemove }: Props) {
+export function SurveyRow({ table, at, row, fitted, onRemove, alone }: Props) {
   const session = useSession();
   const bare = bareUnit(useUnits());
   const [open, setOpen] = useState(false);
@@ -37,17 +39,26 @@ export function SurveyRow({ table, at, row, fitted, onRemove }: Props) {
     return read.ok ? put({ ...row, values: row.values.map((it, i) => (i === k ? read.value : it)) }) : read;
   };
   return (
-    <li className="survey-row" data-row={at + 1} data-suspicious={fitted?.suspicious ? '' : undefined}>
-      <span className="survey-number type-small" aria-hidden="true">
-        {at + 1}
-      </span>
+    <li
+      className={alone === undefined ? 'survey-row' : 'survey-row survey-alone'}
+      data-row={at + 1}
+      data-suspicious={fitted?.suspicious ? '' : undefined}
+    >
+      {alone === undefined ? (
+        <span className="survey-number type-small" aria-hidden="true">
+          {at + 1}
+        </span>
+      ) : (
+        alone.above
+      )}
       <div className="survey-figures" data-columns={table.columns.length}>
         {table.columns.map((column, k) => (
           <TextEntry
             key={column.name}
             label={`${column.label}, ${bare}`}
             value={typedOf(row.values[k] ?? null, bare)}
-            labelSpoken={at > 0}
+            labelSpoken={at > 0 && alone === undefined}
+            {...(alone === undefined ? {} : { help: column.help })}
             draftKey={`${table.name} ${at} ${column.name}`}
             input={`${table.name}.${at + 1}.${column.name}`}
             decimal
@@ -78,6 +89,7 @@ export function SurveyRow({ table, at, row, fitted, onRemove }: Props) {
         </button>
       </p>
       {open && <RowNotes table={table} at={at} row={row} onPut={put} />}
+      {alone?.below}
     </li>
   );
 }

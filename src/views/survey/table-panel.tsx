@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'react';
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { addTableRows, removeTableRow, type TableRow, tableRows } from '../../plan/edit/tables.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { MOST_ROWS } from '../../plan/tables.ts';
@@ -9,12 +9,15 @@ import { Action } from '../parts/action.tsx';
 import { useLook, usePlan, useSession } from '../use-session.ts';
 import { FitPicture } from './fit-picture.tsx';
 import { PasteRows } from './paste-rows.tsx';
+import { RowPlace, showRow } from './row-place.tsx';
 import { SurveyRow } from './survey-row.tsx';
 
 interface Props {
   readonly table: TableTemplate;
   /** Its rows are heights and distances, which a line goes through. */
   readonly plumbed?: boolean;
+  /** One row a screenful, with a picture of how it is read. */
+  readonly oneByOne?: ((table: string, row: number) => ReactNode) | undefined;
 }
 
 /** The row that was taken away, and the plan that left: any later edit takes this note away. */
@@ -26,7 +29,8 @@ interface Gone {
 const EMPTY: readonly TableRow[] = [];
 
 /** One of the survey's tables as rows one can put a thumb on. */
-export function TablePanel({ table, plumbed = false }: Props) {
+export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
+  const frame = useRef<HTMLElement>(null);
   const session = useSession();
   const plan = usePlan();
   const kept = useLook(
@@ -48,6 +52,28 @@ export function TablePanel({ table, plumbed = false }: Props) {
     const done = session.edit(`Take away row ${at + 1}`, (it) => removeTableRow(it, table.name, at));
     if (done.ok) setGone({ at, plan: session.plan });
   };
+  const addOne = (): void => {
+    add([{ values: table.columns.map(() => null), note: null }]);
+    if (oneByOne !== undefined) requestAnimationFrame(() => showRow(frame.current, rows.length + 1));
+  };
+  const aloneAt = (at: number) =>
+    oneByOne === undefined
+      ? undefined
+      : {
+          above: (
+            <RowPlace table={table} row={at + 1} of={rows.length} picture={oneByOne(table.name, at + 1)} />
+          ),
+          below:
+            at + 1 < rows.length ? (
+              <button
+                type="button"
+                className="survey-next base-plain-button type-small"
+                onClick={() => showRow(frame.current, at + 2)}
+              >
+                Next: row {at + 2}
+              </button>
+            ) : undefined,
+        };
   const lines = rows.map((row, at) => (
     <SurveyRow
       key={at}
@@ -56,6 +82,7 @@ export function TablePanel({ table, plumbed = false }: Props) {
       row={row}
       fitted={fit?.rows.find((it) => it.at === at)}
       onRemove={() => remove(at)}
+      alone={aloneAt(at)}
     />
   ));
   if (gone !== undefined && gone.plan === plan) {
@@ -76,16 +103,19 @@ export function TablePanel({ table, plumbed = false }: Props) {
     );
   }
   return (
-    <section className="survey-table" aria-label={table.label} data-table={table.name}>
+    <section className="survey-table" aria-label={table.label} data-table={table.name} ref={frame}>
       <h3 className="type-section">{table.label}</h3>
       <p className="type-small base-soft">{table.help}</p>
+      {oneByOne !== undefined && rows.length === 0 && (
+        <div className="survey-how">{oneByOne(table.name, 0)}</div>
+      )}
       {lines.length > 0 && <ol className="survey-rows">{lines}</ol>}
       <div className="survey-actions">
         <Action
           icon="plus"
           disabled={rows.length >= MOST_ROWS}
           says={`${rows.length === 0 ? 'First row' : 'Another row'}: ${table.label}`}
-          onPress={() => add([{ values: table.columns.map(() => null), note: null }])}
+          onPress={addOne}
         >
           {rows.length === 0 ? 'First row' : 'Another row'}
         </Action>

@@ -6,6 +6,7 @@ import type { LimitRule } from '../limit-rule.ts';
 const INSIDE = STATES.indexOf('inside');
 const NEAR = STATES.indexOf('near');
 const PAST = STATES.indexOf('past');
+const NOT_APPLYING = STATES.indexOf('does not apply');
 const NO_ANSWER = STATES.indexOf('no answer');
 const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 
@@ -38,22 +39,34 @@ export interface Looks {
   flag(name: string): LookedFlag;
 }
 
-type BoundAt = (i: number) => number | undefined;
-
-function boundOf(bound: Bound | undefined, looks: Looks): BoundAt {
-  if (bound === undefined || typeof bound === 'number') return () => bound;
-  const { numbers } = looks.number(typeof bound === 'string' ? bound : bound.minus);
-  return typeof bound === 'string' ? (i) => numbers[i] : (i) => 0 - (numbers[i] as number);
+/** A bound at every point: a cell, turned over or not, or one figure for all. */
+interface BoundColumn {
+  readonly has: boolean;
+  readonly numbers: Float64Array | undefined;
+  readonly sign: 1 | -1;
+  readonly figure: number;
 }
 
-function appliesOf({ applies }: LimitRule, looks: Looks): (i: number) => boolean | undefined {
-  if (applies === undefined) return () => true;
+function boundOf(bound: Bound | undefined, looks: Looks): BoundColumn {
+  if (bound === undefined || typeof bound === 'number') {
+    return { has: bound !== undefined, numbers: undefined, sign: 1, figure: bound ?? Number.NaN };
+  }
+  const turned = typeof bound !== 'string';
+  const { numbers } = looks.number(turned ? bound.minus : bound);
+  return { has: true, numbers, sign: turned ? -1 : 1, figure: Number.NaN };
+}
+
+const boundAt = ({ numbers, sign, figure }: BoundColumn, i: number): number =>
+  numbers === undefined ? figure : sign * (numbers[i] as number);
+
+/** Whether a limit applies at a point: 1, 0, or NaN when that cannot be told. */
+type AppliesAt = (i: number) => number;
+
+function appliesOf({ applies }: LimitRule, looks: Looks): AppliesAt {
+  if (applies === undefined) return () => 1;
   const positive = typeof applies === 'string';
   const flags = looks.flag(positive ? applies : applies.not);
-  return (i) => {
-    const flag = flags[i] as number;
-    return flag !== flag ? undefined : (flag !== 0) === positive;
-  };
+  return positive ? (i) => flags[i] as number : (i) => 1 - (flags[i] as number);
 }
 
 /** Judges a limit over the first `count` points of a block, into columns from `at` on. */
@@ -63,26 +76,40 @@ export type JudgeBlock = (count: number, columns: LimitColumns, at: number) => v
 export function judgeBlock(rule: LimitRule, looks: Looks): JudgeBlock {
   const { near, graded, mustExist, lowIsPast } = rule;
   const { numbers, missing } = looks.number(rule.result);
-  const lowAt = boundOf(rule.low, looks);
-  const highAt = boundOf(rule.high, looks);
+  const lows = boundOf(rule.low, looks);
+  const highs = boundOf(rule.high, looks);
   const appliesAt = appliesOf(rule, looks);
   const isPlain = graded && !mustExist;
   return (count, { state, room, ratio }, at) => {
     for (let i = 0; i < count; i++) {
-      const number = numbers[i] as number;
-      const low = lowAt(i);
-      const high = highAt(i);
       const applies = appliesAt(i);
+      if (applies === 0) {
+        state[at + i] = NOT_APPLYING;
+        room[at + i] = Number.NaN;
+        ratio[at + i] = Number.NaN;
+        continue;
+      }
+      const number = numbers[i] as number;
+      const low = lows.has ? boundAt(lows, i) : undefined;
+      const high = highs.has ? boundAt(highs, i) : undefined;
       // Nearly every point of nearly every limit; `judge` would make objects for it.
       const distance = roomOf(number, low, high);
-      if (isPlain && applies === true && distance === distance) {
+      if (isPlain && applies === 1 && distance === distance) {
         state[at + i] = isPast(distance, lowIsPast) ? PAST : distance < near ? NEAR : INSIDE;
         room[at + i] = distance;
         ratio[at + i] = ratioOf(distance, low, high);
         continue;
       }
-      const value = number !== number && missing(i) ? undefined : number;
-      const verdict = judge({ value, low, high, near, applies, graded, mustExist, lowIsPast });
+      const verdict = judge({
+        value: number !== number && missing(i) ? undefined : number,
+        low,
+        high,
+        near,
+        applies: applies === applies ? true : undefined,
+        graded,
+        mustExist,
+        lowIsPast,
+      });
       state[at + i] = CODE.get(verdict.state) ?? 0;
       room[at + i] = verdict.room ?? Number.NaN;
       ratio[at + i] = verdict.ratio ?? Number.NaN;

@@ -101,7 +101,11 @@ class ExportedLane implements Looked {
     this.numbers = new Float64Array(size);
   }
 
-  missing = (i: number): boolean => judgedNumber(answerOf(read(this.#lane, i)).value) === undefined;
+  missing = (i: number): boolean => {
+    const { any, numbers } = this.#lane;
+    if (any === undefined) return numbers[i] !== numbers[i];
+    return judgedNumber(answerOf(any[i] as Scalar).value) === undefined;
+  };
 
   /** Puts the block's numbers into a column from `at` on. */
   putInto(column: Float64Array, at: number, count: number): void {

@@ -1,19 +1,8 @@
 import { cos } from '../angle.ts';
-import type { Answer } from '../answer.ts';
+import { type Answer, NoAnswer } from '../answer.ts';
 import { caseArguments, type LoadCase, loadCases } from '../loads/cases.ts';
 import { type Argument, record } from '../record.ts';
-import { type BoltGiven, boltArguments, worstShare } from './bolt-share.ts';
-
-type LowerGiven = readonly [
-  lowerReaction: number,
-  upperReaction: number,
-  dragRatio: number,
-  swing: number,
-  standoff: number,
-  armsMeet: number,
-  spacing: number,
-  slope: number,
-];
+import { type BoltGiven, boltArguments, boltShare } from './bolt-share.ts';
 
 const lowerArguments: readonly Argument[] = [
   { name: 'lower_reaction', unit: 'N', meaning: 'What the lower clamp holds' },
@@ -25,9 +14,15 @@ const lowerArguments: readonly Argument[] = [
   { name: 'slope', unit: 'deg', meaning: "The transom's slope" },
 ];
 
+/** Pull on one lower bolt in a load case, N. */
 const tensionIn = (
   { sideways, foreAft }: LoadCase,
-  ...[lower, upper, , , standoff, armsMeet, spacing, slope]: LowerGiven
+  lower: number,
+  upper: number,
+  standoff: number,
+  armsMeet: number,
+  spacing: number,
+  slope: number,
 ): number =>
   ((lower * sideways * standoff + upper * sideways * Math.max(0, armsMeet)) / spacing +
     0.5 * lower * foreAft) /
@@ -35,25 +30,50 @@ const tensionIn = (
 
 const shearIn = ({ sideways }: LoadCase, lower: number): number => 0.5 * lower * sideways;
 
-const bothCases = (...given: LowerGiven): { tension: number; shear: number }[] =>
-  loadCases(given[2], given[3]).map((it) => ({
-    tension: tensionIn(it, ...given),
-    shear: shearIn(it, given[0]),
-  }));
-
 /** Worst pull on one lower bolt, N. */
-export const lowerBoltTension = (...given: LowerGiven): number =>
-  Math.max(...bothCases(...given).map((it) => it.tension));
+export function lowerBoltTension(
+  lower: number,
+  upper: number,
+  dragRatio: number,
+  swing: number,
+  standoff: number,
+  armsMeet: number,
+  spacing: number,
+  slope: number,
+): number {
+  const [stall, hardOver] = loadCases(dragRatio, swing);
+  return Math.max(
+    tensionIn(stall, lower, upper, standoff, armsMeet, spacing, slope),
+    tensionIn(hardOver, lower, upper, standoff, armsMeet, spacing, slope),
+  );
+}
 
 /** Worst shear on one lower bolt, N. */
-export const lowerBoltShear = (lower: number, dragRatio: number, swing: number): number =>
-  Math.max(...loadCases(dragRatio, swing).map((it) => shearIn(it, lower)));
+export function lowerBoltShear(lower: number, dragRatio: number, swing: number): number {
+  const [stall, hardOver] = loadCases(dragRatio, swing);
+  return Math.max(shearIn(stall, lower), shearIn(hardOver, lower));
+}
 
 /** Worst share of what a lower bolt bears, pull and shear of the same case together. */
-export const lowerBoltShare = (...given: [...LowerGiven, ...BoltGiven]): Answer => {
-  const [lower, upper, dragRatio, swing, standoff, armsMeet, spacing, slope, ...bolt] = given;
-  return worstShare(bolt, bothCases(lower, upper, dragRatio, swing, standoff, armsMeet, spacing, slope));
-};
+export function lowerBoltShare(
+  lower: number,
+  upper: number,
+  dragRatio: number,
+  swing: number,
+  standoff: number,
+  armsMeet: number,
+  spacing: number,
+  slope: number,
+  ...bolt: BoltGiven
+): Answer {
+  const share = boltShare(...bolt);
+  if (share instanceof NoAnswer) return share;
+  const [stall, hardOver] = loadCases(dragRatio, swing);
+  return Math.max(
+    share(tensionIn(stall, lower, upper, standoff, armsMeet, spacing, slope), shearIn(stall, lower)),
+    share(tensionIn(hardOver, lower, upper, standoff, armsMeet, spacing, slope), shearIn(hardOver, lower)),
+  );
+}
 
 const FORMULA =
   '((lower reaction × standoff + upper reaction × where the arms meet) × sideways share over bolt spacing + ½ lower reaction × fore-and-aft share) over cos(slope)';

@@ -5,8 +5,9 @@ import { candidates } from '../../studies/candidates.ts';
 import { type Freed, inputsOf, type Loosened, type ProposalsAsk } from '../../studies/proposals/ask.ts';
 import { nextStep, type Step } from '../../units/next-step.ts';
 import { BOUNDS } from '../remedy-ask.ts';
-import { SEED } from './asks.ts';
+import { CERTAINTY, SEED, shareIn } from './asks.ts';
 import { type FreeChoice, freedAmong } from './free-choices.ts';
+import { variedInputs } from './varied-inputs.ts';
 
 /** Mounts looked at in one search. */
 export const EVALUATIONS = 60_000;
@@ -72,6 +73,11 @@ export function proposalsAsk(asked: Asked): ProposalsAsk {
     shims: { input: 'shim_count', present: numberOf(value('shim_count')) },
     bolts: ['lower_bolt_length', 'foot_bolt_length'],
     loosened: inputs.filter((cell) => !moving.includes(cell.name)).flatMap((cell) => loosenedOf(cell, asked)),
+    readings: {
+      varied: variedInputs(plan, scenario),
+      share: shareIn(plan.studies.find((it) => it.study === 'odds')?.settings ?? {}),
+      certainty: CERTAINTY,
+    },
     seed: SEED,
     evaluations: EVALUATIONS,
   };

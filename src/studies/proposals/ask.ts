@@ -1,3 +1,5 @@
+import type { Estimate } from '../../calc/uncertainty/interval.ts';
+import type { Varied } from '../drivers/varied.ts';
 import type { Road } from '../points.ts';
 
 /** One choice that the owner frees: an input, or several that move together. */
@@ -21,6 +23,15 @@ export interface Loosened {
   readonly span: number;
 }
 
+/** What may be off, for the odds of a mount. */
+export interface Readings {
+  readonly varied: readonly Varied[];
+  /** How far readings with one instrument share their error, 0 to 1. */
+  readonly share: number;
+  /** Certainty of the intervals, as 0.95. */
+  readonly certainty: number;
+}
+
 export interface ProposalsAsk {
   readonly scenario: string | null;
   readonly freed: readonly Freed[];
@@ -33,6 +44,8 @@ export interface ProposalsAsk {
   /** Results that measure bolts. */
   readonly bolts: readonly string[];
   readonly loosened: readonly Loosened[];
+  /** Left out where odds are no goal. */
+  readonly readings?: Readings;
   readonly seed: number;
   /** Most mounts looked at in the search. */
   readonly evaluations: number;
@@ -52,6 +65,10 @@ export interface Mount {
   /** Shims, and the lengths of its bolts together, mm; NaN without an answer. */
   readonly shims: number;
   readonly bolts: number;
+  /** First order: the sum of all limits' chances to fail there, with spreads of a mount nearby; when odds are a goal. */
+  readonly fails?: number;
+  /** Chance that every limit holds, sampled, for a mount that is shown. */
+  readonly odds?: Estimate;
 }
 
 /** What a proposal is the best at. */
@@ -60,8 +77,6 @@ export type Best = 'room' | 'shims' | 'bolts' | 'odds';
 export interface Proposal extends Mount {
   /** What no other proposal beats it at; empty for one that stands between. */
   readonly best: readonly Best[];
-  /** Chance that every limit holds, when it was worked out. */
-  readonly odds?: number;
 }
 
 /** A single change to a bound or a gear value that would let everything hold. */

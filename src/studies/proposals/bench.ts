@@ -1,3 +1,4 @@
+import { normalBelow } from '../../calc/uncertainty/normal.ts';
 import { failsAt, leastOf } from '../map/depth.ts';
 import type { PointEvaluator } from '../points.ts';
 import { type Freed, inputsOf, type Mount, type ProposalsAsk } from './ask.ts';
@@ -15,6 +16,10 @@ export interface Seen {
 /** Failing by more than the whole of a bound counts no more. */
 const DEEPEST = 1;
 const REFUSED = -1000;
+/** Chances to fail below this are all the same to the search. */
+const LEAST_CHANCE = 1e-30;
+/** More deviations of room than this leave no chance worth adding. */
+const FAR = 12;
 
 /** Values of the inputs that move, for a mount's genes. */
 export function valuesOf(freed: readonly Freed[], inputs: readonly string[], genes: Genes): number[] {
@@ -26,6 +31,18 @@ export function valuesOf(freed: readonly Freed[], inputs: readonly string[], gen
   return values;
 }
 
+/** A mount as genes: the nearest value of each freed choice. */
+export const genesAt = (freed: readonly Freed[], inputs: readonly string[], at: readonly number[]): Genes =>
+  freed.map(({ moves, values }) => {
+    const [move] = moves;
+    const there = move === undefined ? Number.NaN : (at[inputs.indexOf(move.input)] as number);
+    const value = move?.sign === -1 ? -there : there;
+    return values.reduce(
+      (best, it, n) => (Math.abs(it - value) < Math.abs((values[best] as number) - value) ? n : best),
+      0,
+    );
+  });
+
 /** Told of every mount as it is looked at, with the limits that fail there by their numbers, and its score. */
 export type Watch = (mount: () => Mount, failing: readonly number[], score: number) => void;
 
@@ -36,6 +53,10 @@ export class Bench {
   readonly #ask: ProposalsAsk;
   readonly #evaluator: PointEvaluator;
   #looked = 0;
+  /** Each limit's spread of room, once odds are reckoned with. */
+  #deviations: Float64Array | undefined;
+  /** Whether the search climbs the odds rather than the least room. */
+  climbsOdds = false;
 
   constructor(ask: ProposalsAsk, evaluator: PointEvaluator) {
     this.#ask = ask;
@@ -46,6 +67,22 @@ export class Bench {
 
   get looked(): number {
     return this.#looked;
+  }
+
+  /** From now on every mount has its chance to fail to first order, with the spreads given. */
+  reckonOdds(deviations: Float64Array): void {
+    this.#deviations = deviations;
+  }
+
+  #fails(rooms: (limit: number) => number): number | undefined {
+    const deviations = this.#deviations;
+    if (deviations === undefined) return undefined;
+    let sum = 0;
+    for (let k = 0; k < deviations.length; k++) {
+      const away = rooms(k) / (deviations[k] as number);
+      if (away < FAR) sum += normalBelow(-away);
+    }
+    return sum;
   }
 
   /** Looks at mounts by their genes. With `judged`, only those limits count for the score. */
@@ -81,7 +118,13 @@ export class Bench {
         counted = Math.min(counted, depth);
       });
       const isRefused = points.refused[n] === 1;
-      const score = isRefused ? REFUSED : violation > 0 ? -violation : 1 + Math.min(counted, 1e6);
+      const holds = !isRefused && violation === 0;
+      const fails = holds ? this.#fails((k) => points.limits[k]?.room[n] as number) : undefined;
+      const climbed =
+        this.climbsOdds && fails !== undefined
+          ? Math.max(0, 2 - Math.log10(fails + LEAST_CHANCE))
+          : Math.min(counted, 1e6);
+      const score = isRefused ? REFUSED : holds ? 1 + climbed : -violation;
       seen.push({ score, least });
       if (watch === undefined || isRefused) continue;
       const values = mounts[n] as readonly number[];
@@ -94,6 +137,7 @@ export class Bench {
           failing: failing.map((k) => this.limits[k] as string),
           shims: values[shimsAt] ?? shims.present,
           bolts: points.results.reduce((sum, result) => sum + (result[n] as number), 0),
+          ...(fails === undefined ? {} : { fails }),
         }),
         failing,
         score,

@@ -1,3 +1,4 @@
+import { intervalWords } from '../chance-words.ts';
 import { capital, listed, told, type Words } from '../words.ts';
 import type { Best, Conflict, Freed, Loosening, Mount, Proposal } from './ask.ts';
 
@@ -44,13 +45,17 @@ export function nearestWords({ limit, room }: Mount, words: Words): string {
   return `the nearest limit, ${short}, keeps ${figure(room)}`;
 }
 
+/** How likely it is that everything holds at a mount; empty where it was not worked out. */
+export const oddsWords = ({ odds }: Pick<Mount, 'odds'>): string =>
+  odds === undefined ? '' : `everything holds in ${intervalWords(odds)} of all cases`;
+
 /** Why a proposal is told, in one sentence. */
 export function proposalSentence({ best, ...mount }: Proposal, words: Words): string {
   const what =
     best.length === 0
       ? 'Between the others'
       : `${capital(listed(best.map((it) => BEST[it])))} of all mounts found that keep every limit`;
-  return `${what}; ${nearestWords(mount, words)}.`;
+  return `${[what, nearestWords(mount, words), oddsWords(mount)].filter((it) => it !== '').join('; ')}.`;
 }
 
 /** Why nothing holds, in one sentence. */

@@ -2,10 +2,12 @@ import { seeded } from '../../calc/uncertainty/seeded.ts';
 import type { Evaluators, PointEvaluator, PointRange, Road } from '../points.ts';
 import type { Progress, Study } from '../study.ts';
 import { type Conflict, inputsOf, type Mount, type Proposals, type ProposalsAsk } from './ask.ts';
-import { Bench, type Genes, type Watch } from './bench.ts';
+import { Bench, type Genes, genesAt, type Watch } from './bench.ts';
 import { FailingSets } from './conflict.ts';
-import { Archive, frontOf } from './front.ts';
+import { Archive, frontOf, withBest } from './front.ts';
+import { likeliest } from './likeliest.ts';
 import { loosen } from './loosen.ts';
+import { MountOdds } from './mount-odds.ts';
 import { NearMisses } from './near-misses.ts';
 import { search } from './search.ts';
 import { tidied } from './tidy.ts';
@@ -15,6 +17,8 @@ const MOST_BY_ENGINE = 1200;
 /** Mounts looked at to see whether a few limits alone can be kept, and how often. */
 const PER_CHECK = 6000;
 const MOST_CHECKS = 12;
+/** Part of all evaluations that climbs the odds, where they are a goal. */
+const FOR_ODDS = 0.2;
 /** Steps of the search between two reports of what it has found. */
 const BETWEEN_REPORTS = 24;
 
@@ -42,17 +46,8 @@ function rangesOf(ask: ProposalsAsk): PointRange[] {
   });
 }
 
-/** The present mount as genes: the nearest value of each freed choice. */
-const genesNear = (ask: ProposalsAsk): Genes =>
-  ask.freed.map(({ moves, values }) => {
-    const [move] = moves;
-    const at = move === undefined ? Number.NaN : (ask.present[inputsOf(ask).indexOf(move.input)] as number);
-    const value = move?.sign === -1 ? -at : at;
-    return values.reduce(
-      (best, it, n) => (Math.abs(it - value) < Math.abs((values[best] as number) - value) ? n : best),
-      0,
-    );
-  });
+/** The present mount as genes. */
+const genesNear = (ask: ProposalsAsk): Genes => genesAt(ask.freed, inputsOf(ask), ask.present);
 
 function check(ask: ProposalsAsk): void {
   const empty = ask.freed.find((it) => it.values.length === 0 || it.moves.length === 0);
@@ -61,16 +56,17 @@ function check(ask: ProposalsAsk): void {
 }
 
 interface Found {
-  readonly archive: Archive;
+  archive: Archive;
   readonly sets: FailingSets;
   readonly misses: NearMisses;
 }
 
-const watching = ({ archive, sets, misses }: Found, told: { news: boolean; holds: boolean }): Watch => {
+const watching = (found: Found, told: { news: boolean; holds: boolean }): Watch => {
+  const { sets, misses } = found;
   return (mount, failing, score) => {
     if (failing.length === 0) {
       told.holds = true;
-      if (archive.put(mount())) told.news = true;
+      if (found.archive.put(mount())) told.news = true;
     } else if (!told.holds) {
       sets.put(failing);
       misses.put(mount, failing, score);
@@ -126,6 +122,16 @@ function* conflictOf(
   return { limits: names, nearest, loosenings: yield* loosen(evaluators, ask, misses.mounts, ranges) };
 }
 
+/** The same with the chance, sampled, that everything holds at each mount that is shown and as it stands now. */
+function* withOdds(plain: Proposals, odds: MountOdds): Generator<Progress, Proposals, void> {
+  const shown: Mount[] = [];
+  for (const { best, ...mount } of plain.proposals)
+    shown.push({ ...mount, odds: yield* odds.holdsAt(mount.values) });
+  const { present } = plain;
+  const now = present === NOTHING ? present : { ...present, odds: yield* odds.holdsAt(present.values) };
+  return { ...plain, proposals: withBest(shown), present: now };
+}
+
 /**
  * Searches over the choices that are free for mounts where every limit holds: those that no other beats at room, shims
  * and bolts. Where nothing holds it says which limits conflict, and what would free them. The same ask gives the same
@@ -154,23 +160,31 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
     looked: bench.looked,
     road,
   });
-  const evaluations = road.by === 'replay' ? ask.evaluations : Math.min(ask.evaluations, MOST_BY_ENGINE);
+  const reckoning = road.by === 'replay' ? ask.readings : undefined;
+  const most = road.by === 'replay' ? ask.evaluations : Math.min(ask.evaluations, MOST_BY_ENGINE);
+  const forOdds = reckoning === undefined ? 0 : Math.round(FOR_ODDS * most);
   const steps = search(bench, {
     freed: ask.freed,
     random: seeded(ask.seed),
-    evaluations,
+    evaluations: most - forOdds,
     watch,
     first: [genesNear(ask)],
   });
   let steady = BETWEEN_REPORTS;
   for (let step = steps.next(); step.done !== true; step = steps.next()) {
     steady++;
-    if (!told.news || steady < BETWEEN_REPORTS) yield step.value;
+    const progress = { ...step.value, of: Math.max(most, step.value.of) };
+    if (!told.news || steady < BETWEEN_REPORTS) yield progress;
     else {
       [told.news, steady] = [false, 0];
-      yield { ...step.value, soFar: answer(found.archive.mounts) };
+      yield { ...progress, soFar: answer(found.archive.mounts) };
     }
   }
+  const odds =
+    reckoning === undefined || found.archive.mounts.length === 0
+      ? undefined
+      : new MountOdds(evaluators, ask, reckoning, ranges);
+  if (odds !== undefined) found.archive = yield* likeliest(bench, odds, ask, found.archive, forOdds, watch);
 
   const conflict =
     found.archive.mounts.length > 0
@@ -178,9 +192,12 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
       : yield* conflictOf(evaluators, ask, bench, found, watch, ranges);
   const tidy = new Archive();
   for (const mount of frontOf(found.archive.mounts)) {
-    const { best, odds, ...plain } = mount;
+    const { best, ...plain } = mount;
     tidy.put(tidied(plain, ask.present, ask.freed, bench));
   }
   const scenarios = scenariosAt(evaluators, ask, ranges);
-  return { ...answer(tidy.mounts, scenarios), ...(conflict === undefined ? {} : { conflict }) };
+  const plain = answer(tidy.mounts, scenarios);
+  if (odds === undefined) return { ...plain, ...(conflict === undefined ? {} : { conflict }) };
+  yield { done: most, of: most, soFar: plain };
+  return yield* withOdds(plain, odds);
 }

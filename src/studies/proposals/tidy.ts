@@ -24,7 +24,10 @@ export function tidied(
       const back = values.some((it) => Number.isNaN(it)) ? undefined : bench.mountAt(values);
       if (back === undefined || back.failing.length > 0) continue;
       const isNoWorse =
-        back.least >= best.least - NOISE && !(back.shims > best.shims) && !(back.bolts > best.bolts);
+        back.least >= best.least - NOISE &&
+        !(back.shims > best.shims) &&
+        !(back.bolts > best.bolts) &&
+        !((back.fails ?? 0) > (best.fails ?? 0) * (1 + NOISE));
       if (isNoWorse) best = back;
     }
     if (best === before) break;

@@ -47,7 +47,7 @@ export function ProposalsPanel() {
   const call: StudyCall<'proposals'> = {
     study: 'proposals',
     ask,
-    key: `${ask.freed.map((it) => it.name).join(' ')} ${units}`,
+    key: `${ask.freed.map((it) => it.name).join(' ')} ${units} ${ask.readings?.share ?? 0}`,
   };
   const { value, stale, why, progress } = useStudy(isAsked ? call : undefined);
   const found = stale ? ((progress?.soFar as Proposals | undefined) ?? value) : value;

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { intervalWords } from '../../studies/chance-words.ts';
 import type { Mount, Proposals } from '../../studies/proposals/ask.ts';
 import type { Words } from '../../studies/words.ts';
 
@@ -42,6 +43,9 @@ export function ProposalsTable({ found, words }: Props) {
                 <th scope="col" className="proposals-words">
                   Nearest limit
                 </th>
+                <th scope="col" className="proposals-words">
+                  Every limit holds in
+                </th>
                 <th scope="col">Shims</th>
                 <th scope="col">Lower and foot bolt</th>
                 <th scope="col" className="proposals-words">
@@ -56,6 +60,9 @@ export function ProposalsTable({ found, words }: Props) {
                   <td>{percent(mount.least)}</td>
                   <td className="proposals-words">
                     {mount.limit === undefined ? 'none' : words.limit(mount.limit).short}
+                  </td>
+                  <td className="proposals-words">
+                    {mount.odds === undefined ? 'not worked out' : intervalWords(mount.odds)}
                   </td>
                   <td>{mount.shims}</td>
                   <td>{Number.isNaN(mount.bolts) ? 'no answer' : bolts.figure(mount.bolts)}</td>

@@ -50,6 +50,10 @@ it('says why a proposal is told', () => {
   expect(proposalSentence({ ...mount, best: ['shims', 'bolts'] }, words)).toBe(
     'The fewest shims and the shortest bolts of all mounts found that keep every limit; the nearest limit, rudder gap, keeps 6.9 mm.',
   );
+  const odds = { value: 0.933, low: 0.922, high: 0.944 };
+  expect(proposalSentence({ ...mount, odds, best: ['odds'] }, words)).toBe(
+    'The best odds of all mounts found that keep every limit; the nearest limit, rudder gap, keeps 6.9 mm; everything holds in 93.3 % (92.2 % to 94.4 %) of all cases.',
+  );
   expect(proposalSentence({ ...mount, best: [] }, words)).toBe(
     'Between the others; the nearest limit, rudder gap, keeps 6.9 mm.',
   );

@@ -1,14 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { normalBelow } from '../../../src/calc/uncertainty/normal.ts';
 import { readingOf } from '../../../src/plan/plan.ts';
 import type { Evaluators } from '../../../src/studies/points.ts';
-import type { ProposalsAsk } from '../../../src/studies/proposals/ask.ts';
+import type { Best, ProposalsAsk } from '../../../src/studies/proposals/ask.ts';
 import { Bench } from '../../../src/studies/proposals/bench.ts';
 import { Archive, frontOf } from '../../../src/studies/proposals/front.ts';
 import { proposals } from '../../../src/studies/proposals/proposals.ts';
 import { finish } from '../../../src/studies/study.ts';
 import { plainEvaluators } from '../map/plain-map.ts';
 import type { PlainLimit } from '../plain-evaluator.ts';
+import { type PlainPointLimit, plainPoints } from '../plain-points.ts';
 import { demoPlan, planPoints } from '../plan-points.ts';
+import { normal } from '../published.ts';
 import { everyMount, free, proposalsAsk, stepsOf } from './plain-ask.ts';
 
 /** Every mount looked at, one by one; the ones that no other beats. */
@@ -103,6 +106,69 @@ describe('proposals for the demo plan', () => {
     found.proposals.forEach((it, n) => {
       expect(it.least).toBeCloseTo(every[n]?.least as number, 9);
     });
+  });
+});
+
+describe('odds as a goal', () => {
+  // Two limits with the same room at 10, one of which rests on a reading three times as loose as the other.
+  const limits: readonly PlainPointLimit[] = [
+    { name: 'tight', of: ({ a = 0, n = 0 }) => 10 + a - n, low: 10 },
+    { name: 'loose', of: ({ a = 0, m = 0 }) => 30 - a - m, low: 10 },
+  ];
+  const varied = [
+    { ...normal('n', 0, 4), whole: false },
+    { ...normal('m', 0, 12), whole: false },
+  ];
+  const holds = (a: number): number => normalBelow(a / 4) * normalBelow((20 - a) / 12);
+  const ask = proposalsAsk({
+    freed: [free('a', stepsOf(0, 20, 1))],
+    present: [12],
+    bolts: [],
+    readings: { varied, share: 0, certainty: 0.99 },
+  });
+  const evaluators = plainPoints(limits, { n: 0, m: 0 });
+
+  it('finds the mount that an exhaustive search by the closed form finds', () => {
+    const { proposals: found, present } = finish(proposals(evaluators, ask));
+    const values = stepsOf(0, 20, 1);
+    const best = values.reduce((x, y) => (holds(y) > holds(x) ? y : x));
+    const likeliest = found.find((it) => it.best.includes('odds'));
+    expect(likeliest?.values).toEqual([best]);
+    expect(found.find((it) => it.best.includes('room'))?.values).toEqual([10]);
+    for (const it of [...found, present]) {
+      const truth = holds(it.values[0] as number);
+      expect(it.odds?.low).toBeLessThanOrEqual(truth);
+      expect(it.odds?.high).toBeGreaterThanOrEqual(truth);
+      expect((it.odds?.high ?? 1) - (it.odds?.low ?? 0)).toBeLessThan(0.05);
+    }
+  });
+
+  it('takes a choice to be off as well where the plan says so', () => {
+    const off = { ...normal('a', 12, 4), whole: false };
+    const readings = { varied: [...varied, off], share: 0, certainty: 0.99 };
+    const { present } = finish(proposals(evaluators, { ...ask, readings }));
+    // Φ(12/√32) and Φ(8/√160), with the covariance of the two rooms below 0: at least their chances' sum less one.
+    const [tight, loose] = [normalBelow(12 / Math.sqrt(32)), normalBelow(8 / Math.sqrt(160))];
+    expect(present.odds?.high).toBeGreaterThan(tight + loose - 1);
+    expect(present.odds?.low).toBeLessThan(tight * loose);
+    expect(present.odds?.high).toBeLessThan(holds(12));
+  });
+
+  it('keeps the ends of a long front', () => {
+    const mounts = stepsOf(0, 29, 1).map((n) => ({
+      values: [n],
+      least: 1 - n / 100,
+      limit: undefined,
+      room: 1,
+      failing: [],
+      shims: 40 - n,
+      bolts: 100,
+      fails: Math.abs(n - 17) / 100 + 0.01,
+    }));
+    const front = frontOf(mounts);
+    expect(front).toHaveLength(8);
+    const of = (best: Best): number | undefined => front.find((it) => it.best.includes(best))?.values[0];
+    expect([of('room'), of('shims'), of('odds')]).toEqual([0, 29, 17]);
   });
 });
 

@@ -59,10 +59,28 @@ export interface HandoverGiven {
   readonly planned: (name: string) => number | boolean | string | null;
 }
 
-/** The record as lines of plain text; a line that ends in a colon heads those under it. */
-export function handoverLines({ plan, units, steps, planned }: HandoverGiven): readonly string[] {
+/** One piece of the record; an entry without a value waits for somebody's hand. */
+export type RecordPart =
+  | { readonly kind: 'title' | 'heading' | 'text'; readonly text: string }
+  | {
+      readonly kind: 'entry';
+      readonly label: string;
+      readonly value: string | undefined;
+      readonly lines: number;
+    }
+  | {
+      readonly kind: 'due';
+      readonly label: string;
+      readonly what: string;
+      readonly value: string | undefined;
+    };
+
+const text = (words: string): RecordPart => ({ kind: 'text', text: words });
+const heading = (words: string): RecordPart => ({ kind: 'heading', text: words });
+
+/** The record in its order. */
+export function handoverRecord({ plan, units, steps, planned }: HandoverGiven): readonly RecordPart[] {
   const { fitted, handover } = plan.fit;
-  const entry = ({ name, label }: Entry): string => `${label}: ${handover.get(name) ?? NOTHING}`;
   const shown = (name: string, value: number | boolean | string | null): string =>
     formatValue(value, inputNamed(name)?.unit ?? '–', { unit: units });
   const by = (who?: string, when?: string): string => {
@@ -73,21 +91,31 @@ export function handoverLines({ plan, units, steps, planned }: HandoverGiven): r
   const lean = stands(plan.fit.steps);
   const open = steps.filter((it) => done.get(it.name)?.done !== true);
   return [
-    `Handover record: ${plan.title}${plan.active === null ? '' : `, ${plan.active}`}`,
-    '',
-    ...HANDOVER_ENTRIES.map(entry),
-    '',
-    'As fitted:',
-    ...(fitted.size === 0 ? ['Nothing was read in the place of a planned value.'] : []),
-    ...[...fitted].map(
-      ([name, { value, who, when }]) =>
-        `${inputNamed(name)?.label ?? name}: ${shown(name, value)}, planned ${shown(name, planned(name))}${by(who, when)}`,
+    {
+      kind: 'title',
+      text: `Handover record: ${plan.title}${plan.active === null ? '' : `, ${plan.active}`}`,
+    },
+    ...HANDOVER_ENTRIES.map(
+      ({ name, label, lines }): RecordPart => ({
+        kind: 'entry',
+        label,
+        value: handover.get(name),
+        lines: lines ?? 1,
+      }),
     ),
-    lean instanceof NoAnswer
-      ? lean.why
-      : `The shaft leans ${formatValue(lean.boat.aft, 'deg', { unit: units })} aft and ${formatValue(lean.boat.side, 'deg', { unit: units })} to starboard in the boat${lean.lieRead ? ', list and trim taken out' : '; list and trim were not both read'}.`,
-    '',
-    'Steps done:',
+    heading('As fitted'),
+    ...(fitted.size === 0 ? [text('Nothing was read in the place of a planned value.')] : []),
+    ...[...fitted].map(([name, { value, who, when }]) =>
+      text(
+        `${inputNamed(name)?.label ?? name}: ${shown(name, value)}, planned ${shown(name, planned(name))}${by(who, when)}`,
+      ),
+    ),
+    text(
+      lean instanceof NoAnswer
+        ? lean.why
+        : `The shaft leans ${formatValue(lean.boat.aft, 'deg', { unit: units })} aft and ${formatValue(lean.boat.side, 'deg', { unit: units })} to starboard in the boat${lean.lieRead ? ', list and trim taken out' : '; list and trim were not both read'}.`,
+    ),
+    heading('Steps done'),
     ...steps.flatMap(({ name, title, reading }) => {
       const row = done.get(name);
       if (row === undefined || !row.done) return [];
@@ -95,15 +123,39 @@ export function handoverLines({ plan, units, steps, planned }: HandoverGiven): r
         row.value === undefined || reading === undefined
           ? ''
           : `; ${reading.what.toLowerCase()} ${formatValue(row.value, reading.unit, { unit: units })}`;
-      return [`${title}${read}${by(row.who, row.when)}`];
+      return [text(`${title}${read}${by(row.who, row.when)}`)];
     }),
-    ...(open.length === 0
-      ? ['All steps are ticked.']
-      : [`Not ticked: ${open.map((it) => it.title).join('; ')}.`]),
-    '',
-    'Still to be looked at:',
-    ...DUE.map(({ name, label, what }) => `${label}: ${what} Done: ${handover.get(name) ?? 'not yet'}.`),
-    '',
-    CAUTION,
+    text(
+      open.length === 0
+        ? 'All steps are ticked.'
+        : open.length === steps.length
+          ? 'No step is ticked.'
+          : `Not ticked: ${open.map((it) => it.title).join('; ')}.`,
+    ),
+    heading('Still to be looked at'),
+    ...DUE.map(
+      ({ name, label, what }): RecordPart => ({ kind: 'due', label, what, value: handover.get(name) }),
+    ),
+    text(CAUTION),
   ];
+}
+
+function linesOf(part: RecordPart): readonly string[] {
+  switch (part.kind) {
+    case 'heading':
+      return ['', `${part.text}:`];
+    case 'entry':
+      return [`${part.label}: ${part.value ?? NOTHING}`];
+    case 'due':
+      return [`${part.label}: ${part.what} Done: ${part.value ?? 'not yet'}.`];
+    default:
+      return [part.text];
+  }
+}
+
+/** The record as lines of plain text; a line that ends in a colon heads those under it. */
+export function handoverLines(given: HandoverGiven): readonly string[] {
+  const [title = '', ...rest] = handoverRecord(given).flatMap(linesOf);
+  const last = rest.pop() ?? '';
+  return [title, '', ...rest, '', last];
 }

@@ -1,5 +1,6 @@
 import type { Ask } from '../../order/ask.ts';
 import { holesOf } from '../../order/holes.ts';
+import { keepOutsOf } from '../../order/keep-outs-of.ts';
 import { profileOf } from '../../order/profile-of.ts';
 import type { Printout } from '../page/printout.ts';
 import { WHO, who } from '../page/who.ts';
@@ -20,7 +21,8 @@ function markingPage(printout: Printout, input: SheetInput): void {
   const { x, width } = sheet.area;
   const { units } = input;
   const ask: Ask = (name) => input.answer(name).value;
-  const holes = holesOf(ask, profileOf(ask, input.plan));
+  const profile = profileOf(ask, input.plan);
+  const holes = holesOf(ask, profile);
   sheet.text('Job sheet: mark and drill', x, sheet.area.y, { style: 'page' });
   who(sheet, x, sheet.area.y + TITLE, width);
   let y = sheet.area.y + TITLE + WHO + 1;
@@ -32,8 +34,12 @@ function markingPage(printout: Printout, input: SheetInput): void {
   const values = valuesOf(input);
   markingDrawings(
     sheet,
-    sideMarking(values, units),
-    sternMarking(values, ask, holes.holes),
+    sideMarking(
+      values,
+      units,
+      profile.map(([z = 0, x = 0]) => [z, x] as const),
+    ),
+    sternMarking(values, ask, holes.holes, keepOutsOf(input.plan)),
     holes.holes,
     units,
     area,

@@ -12,7 +12,7 @@ const GAP = 5;
 const LINE = 4.1;
 /** The same for those that must be seen, mm. */
 const PRESSING_COLUMNS = 2;
-const PRESSING_LINE = 5.4;
+const PRESSING_LINE = 5.2;
 
 const markOf = (it: LimitAnswer) => ({
   state: it.verdict.state,
@@ -38,7 +38,7 @@ const pressing = (all: readonly LimitAnswer[]): readonly LimitAnswer[] =>
 
 /** Least height of the block: what must be seen, and one line. */
 export const limitsLeast = (input: SheetInput): number =>
-  Math.ceil(pressing(sorted(input)).length / PRESSING_COLUMNS) * PRESSING_LINE + LINE + 1.5;
+  Math.ceil(pressing(sorted(input)).length / PRESSING_COLUMNS) * PRESSING_LINE + LINE + 1;
 
 /** Mark, state, name, and how far past or near it is to what is allowed. */
 function pressingLine(

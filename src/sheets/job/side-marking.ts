@@ -1,3 +1,4 @@
+import type { MeasuredProfile } from '../../drawings/face.ts';
 import { point, widened } from '../../drawings/point.ts';
 import type { Outline, Scene, Shape } from '../../drawings/scene.ts';
 import { boxOfShapes, isDrawn, polyline } from '../../drawings/shapes.ts';
@@ -14,9 +15,9 @@ const kept = (shape: Shape): boolean =>
   shape.kind === 'level' ||
   (shape.kind === 'label' && shape.role === 'reason');
 
-/** From the side: the heights at which brackets and feet are marked. */
-export function sideMarking(values: Values, units: Units): Scene {
-  const scene = sideView(values, { unit: units });
+/** From the side: the heights at which brackets and feet are marked, on the face as measured where it is followed. */
+export function sideMarking(values: Values, units: Units, profile: MeasuredProfile = []): Scene {
+  const scene = sideView(values, { unit: units, ...(profile.length === 0 ? {} : { profile }) });
   const shapes = scene.shapes.filter(kept);
   const box = boxOfShapes(shapes.filter((it): it is Outline => isDrawn(it))) ?? scene.box;
   return {

@@ -1,11 +1,13 @@
 import { point } from '../../drawings/point.ts';
-import type { Outline, Scene, Shape } from '../../drawings/scene.ts';
+import type { Label, Outline, Scene, Shape } from '../../drawings/scene.ts';
 import { boxOfShapes, circle, polygon, polyline, slab } from '../../drawings/shapes.ts';
+import { keepOutLabels, keepOutShapes } from '../../drawings/stern/keep-outs.ts';
 import { sternView } from '../../drawings/stern/stern-view.ts';
 import type { Values } from '../../drawings/values.ts';
 import type { Ask } from '../../order/ask.ts';
 import { flangeOf } from '../../order/bolt-pattern.ts';
 import type { Hole } from '../../order/holes.ts';
+import type { KeepOut } from '../../order/keep-outs-of.ts';
 
 /** Distance of a hole to starboard of the centreline, mm. */
 export const across = (hole: Hole): number => (hole.side === 'to port' ? -1 : 1) * hole.across.exact;
@@ -60,19 +62,39 @@ function outlines({ holes, y, z, width, height }: Flanged, diameter: number): Ou
   ];
 }
 
-/** From astern: the transom with every hole to drill. */
-export function sternMarking(values: Values, ask: Ask, holes: readonly Hole[]): Scene {
+/**
+ * A thing to keep clear of, as its name is placed: on paper each name has a leader, from low on the thing, since the
+ * holes' own leaders come from above.
+ */
+const low = (it: KeepOut): KeepOut => {
+  const [port, starboard, lower, upper] = it.edges;
+  const foot = Math.min(lower, upper);
+  return { ...it, edges: [port, starboard, foot, foot + Math.abs(upper - lower) * 0.5] };
+};
+
+/** From astern: the transom with every hole to drill, and what they keep clear of. */
+export function sternMarking(
+  values: Values,
+  ask: Ask,
+  holes: readonly Hole[],
+  keepOuts: readonly KeepOut[] = [],
+): Scene {
   const scene = sternView(values, { unit: 'mm' });
   const transom = scene.shapes.filter(
     (it): it is Outline => it.kind === 'polygon' && it.part === 'transom_rake',
   );
   const flanges = flanged(ask, holes);
-  const drawn = [...transom, ...flanges.flatMap((it) => outlines(it, values.number('bolt_diameter') ?? 0))];
+  const drawn = [
+    ...transom,
+    ...keepOutShapes(keepOuts),
+    ...flanges.flatMap((it) => outlines(it, values.number('bolt_diameter') ?? 0)),
+  ];
   const box = boxOfShapes(drawn) ?? scene.box;
   const shapes: Shape[] = [
     { kind: 'water', role: 'water', level: 0 },
     ...drawn,
     polyline('axis', [point(0, Math.min(box.y0, 0) - 20), point(0, box.y1 + 20)]),
+    ...keepOutLabels(keepOuts.map(low)).map((it): Label => ({ ...it, role: 'reason' })),
   ];
   return {
     kind: 'stern',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { HANDOVER_ENTRIES } from '../../../src/fitting/handover.ts';
 import { setFitted, setHandover, setStep } from '../../../src/plan/edit.ts';
 import { handoverSheet } from '../../../src/sheets/handover/handover-sheet.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
@@ -19,12 +20,29 @@ describe('the handover sheet', () => {
     for (const words of [
       'Height of the upper bracket: 806 mm, planned 800 mm (R.)',
       'Pilot the first hole; thickness of the transom 18.5 mm (2031-04-09)',
-      'Handed over to: M.',
+      'Handed over to M.',
       'Not ticked: Look inside',
       'After the first sail',
-      'Done: not yet',
     ]) {
       expect(text).toContain(words);
     }
+  });
+
+  it('has a ruled line to write on for each thing that is not written down, and none for what is', async () => {
+    const rules = async (plan = demoPlan('start')) => {
+      const input = await inputFor(plan, null, { units: 'mm' });
+      const pages = await readPdf(await pdfOfPrintout(handoverSheet(input), await lettering()));
+      expect(pages.map(textOf).join(' ')).not.toMatch(/not written down|not yet/);
+      // Level lines that begin where the labels end: 20 mm of binding edge and 62 mm of label.
+      return pages
+        .flatMap((page) => page.paths)
+        .filter(({ points: [from, to] }) => from !== undefined && to !== undefined && from[1] === to[1])
+        .filter(({ points: [from] }) => Math.abs((from?.[0] ?? 0) - 82) < 0.01).length;
+    };
+    const lines = HANDOVER_ENTRIES.reduce((sum, it) => sum + (it.lines ?? 1), 0);
+    expect(await rules()).toBe(lines);
+    expect(await rules(planFrom(setHandover(demoPlan('start'), 'remarks', 'Two lines less.')))).toBe(
+      lines - 3,
+    );
   });
 });

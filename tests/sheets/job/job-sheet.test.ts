@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/plan/plan.ts';
 import { jobSheet } from '../../../src/sheets/job/job-sheet.ts';
+import { sideMarking } from '../../../src/sheets/job/side-marking.ts';
 import { PAPERS } from '../../../src/sheets/page/paper.ts';
-import type { SheetInput } from '../../../src/sheets/sheet-input.ts';
+import { type SheetInput, valuesOf } from '../../../src/sheets/sheet-input.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
 import { readPdf, textOf } from '../../support/read-pdf.ts';
 import { demoPlan, inputFor, lettering } from '../../support/sheets.ts';
@@ -18,7 +19,7 @@ async function pagesOf(
 
 describe('the job sheet', () => {
   it('has two pages, whichever boat and paper', async () => {
-    for (const name of ['start', 'beside-the-ladder', 'raked-aft', 'stern-hung-rudder']) {
+    for (const name of ['start', 'beside-the-ladder', 'raked-aft', 'stern-hung-rudder', 'measured-afloat']) {
       const plan = demoPlan(name);
       for (const scenario of [null, ...plan.scenarios.map((it) => it.name)])
         for (const paper of PAPERS) {
@@ -36,6 +37,32 @@ describe('the job sheet', () => {
     expect(first).toContain('Port foot, starboard to port 130 5 1⁄8 0.0, +0.2');
     // Up a face 10° off plumb from 790 mm: 790/cos 10° = 802.19 mm; 31 19/32 in = 802.48 mm.
     expect(first).toMatch(/802 31 19⁄32 −0\.2, \+0\.3/);
+  });
+
+  it('draws and names what holes keep clear of', async () => {
+    const [first = ''] = await pagesOf(demoPlan('measured-afloat'), 'Clear of the ladder');
+    for (const words of ['ladder', 'exhaust', 'stringer to port, inside', 'drain hose, inside']) {
+      expect(first).toContain(words);
+    }
+    expect((await pagesOf(demoPlan('start'), null))[0]).not.toContain('ladder');
+  });
+
+  it('draws the face as measured where it is followed', async () => {
+    const input = await inputFor(demoPlan('measured-afloat'), null);
+    const corners = (profile: readonly (readonly [number, number])[]): number =>
+      sideMarking(valuesOf(input), 'mm', profile).shapes.flatMap((it) =>
+        it.kind === 'polygon' && it.role === 'cut' && it.part === 'transom_rake' ? it.points : [],
+      ).length;
+    expect(corners([])).toBe(4);
+    // Two knots within the face's height: two corners more on either side of the skin.
+    expect(
+      corners([
+        [100, 0],
+        [300, -20],
+        [600, -75],
+        [900, -110],
+      ]),
+    ).toBeGreaterThan(7);
   });
 
   it('shows lengths in one unit when one is wanted', async () => {

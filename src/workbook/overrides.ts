@@ -13,8 +13,8 @@ const isValue = (value: unknown): value is Value =>
   value === null || typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string';
 
 /**
- * Values put over a plan's scenario for one evaluation, texts as a person types them (lengths bare in mm). The first
- * that cannot be, alone or together with the rest, refuses all.
+ * Values put over a plan's scenario for one evaluation, texts as a person types them (lengths bare in mm). An own cell
+ * that holds a plain number takes another. The first that cannot be, alone or together with the rest, refuses all.
  */
 export function readOverrides(
   entries: Iterable<readonly [string, unknown]>,
@@ -22,8 +22,19 @@ export function readOverrides(
   scenario: string | null,
 ): Overrides {
   const readings = new Map<string, Reading>();
+  const own = new Map<string, number>();
   for (const [name, value] of entries) {
     const cell = inputNamed(name);
+    const mine = plan.ownCells.find((it) => it.name === name);
+    if (mine !== undefined) {
+      const number = typeof value === 'string' && value.trim() !== '' ? Number(value) : value;
+      if (mine.formula !== undefined) return no(`${name} follows its own formula and cannot be set.`);
+      if (typeof number !== 'number' || !Number.isFinite(number)) {
+        return no(`${name} is a cell of your own; it takes a plain number, not “${String(value)}”.`);
+      }
+      own.set(name, number);
+      continue;
+    }
     if (cell === undefined) return no(notAnInput(name) ?? '');
     if (!isValue(value)) return no(`${cell.label} (${name}) is one value, not a list.`);
     const before = readingOf(plan, name, scenario);
@@ -36,7 +47,7 @@ export function readOverrides(
   }
   const why = clashWith(readings, (name) => readingOf(plan, name, scenario)?.value ?? null);
   if (why !== undefined) return no(why);
-  const contents = new Map<string, Content>();
+  const contents = new Map<string, Content>(own);
   for (const [name, { value, formula }] of readings) {
     contents.set(name, formula === undefined ? value : { formula });
   }

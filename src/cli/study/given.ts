@@ -1,6 +1,7 @@
 import { inputNamed, inputs } from '../../plan/book.ts';
 import type { Plan, StudySettings } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
+import { variedCell } from '../../session/studies/varied-cell.ts';
 import { enterText } from '../../workbook/enter.ts';
 import type { Workbook } from '../../workbook/workbook.ts';
 import { Refused } from '../exit.ts';
@@ -37,13 +38,15 @@ export class Given {
     return this.plan.studies.find((it) => it.study === study)?.settings ?? {};
   }
 
-  /** The input that an option names; it must be a number with a range. */
+  /** The input that an option names, a number with a range; or an own cell that holds a plain number. */
   input(option: string): InputCell {
     const name = this.last(option);
     if (name === undefined) throw new Refused(`--${option} is missing; it takes the name of an input.`);
-    const cell = inputNamed(name);
-    if (cell === undefined) throw new Refused(`--${option}: there is no input named ${name}.`);
-    if ((cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined) return cell;
+    const cell = variedCell(name, this.plan);
+    if (cell !== undefined) return cell;
+    if (this.plan.ownCells.some((it) => it.name === name))
+      throw new Refused(`--${option}: ${name} holds no plain number, so that it cannot be varied.`);
+    if (inputNamed(name) === undefined) throw new Refused(`--${option}: there is no input named ${name}.`);
     const such = inputs.find((it) => it.type === 'number' && it.usual !== undefined);
     throw new Refused(`--${option}: ${name} has no range to vary it over, as ${such?.name} has.`);
   }
@@ -52,6 +55,7 @@ export class Given {
   value(option: string, cell: InputCell): number | undefined {
     const text = this.last(option);
     if (text === undefined) return undefined;
+    if (inputNamed(cell.name) === undefined) return this.number(option, -1e12, 1e12, false);
     const entered = enterText(cell, text, 'mm', this.plan);
     if (!entered.ok) throw new Refused(`--${option}: ${entered.why}`);
     const { value } = entered.reading;

@@ -4,6 +4,7 @@ import { errorsAmong } from '../../studies/drivers/varied.ts';
 import type { DriversAsk } from '../../studies/drivers.ts';
 import type { OddsAsk } from '../../studies/odds.ts';
 import type { TurningAsk } from '../../studies/turning.ts';
+import { variedCell } from './varied-cell.ts';
 import { variedInputs } from './varied-inputs.ts';
 
 type Settings = StudySettings['settings'];
@@ -49,13 +50,14 @@ export const oddsAsk = (plan: Plan, scenario: string | null, settings: Settings)
 
 /** An input's turning values over its usual range. Throws a sentence for an input without one. */
 export function turningAsk(plan: Plan, scenario: string | null, input: string): TurningAsk {
-  const cell = inputNamed(input);
+  const cell = variedCell(input, plan) ?? inputNamed(input);
   if (cell === undefined) throw new RangeError(`There is no input named ${input}.`);
   const { usual, type, only } = cell;
   if (usual === undefined || (type !== 'number' && type !== 'whole')) {
     throw new RangeError(`${cell.label} has no range to look for turning values in.`);
   }
-  const value = readingOf(plan, input, scenario)?.value;
+  const own = plan.ownCells.find((it) => it.name === input);
+  const value = own === undefined ? readingOf(plan, input, scenario)?.value : own.value;
   const present = typeof value === 'number' ? value : null;
   const [low, high] = usual;
   return {

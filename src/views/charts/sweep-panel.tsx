@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react';
-import { inputNamed, limitCells } from '../../plan/book.ts';
+import { limitCells } from '../../plan/book.ts';
 import type { OwnLimit } from '../../plan/plan.ts';
 import { standingOf, worstFirst } from '../../session/standing.ts';
 import { sweepAsk } from '../../session/studies/sweep-ask.ts';
+import { variedCell } from '../../session/studies/varied-cell.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { whatHolds } from '../../studies/sweep-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
@@ -48,6 +49,7 @@ interface Props {
 export function SweepPanel({ height }: Props) {
   const plan = usePlan();
   const judgement = useJudgement();
+  const { units, ownCells, limits: ownLimits } = plan;
   const [settings, set] = useStudySettings('sweep', 'What the sweep shows');
   const { input, picked, isCompared } = useMemo(() => choiceOf(settings, plan), [settings, plan]);
   const setPicked = (results: readonly string[]): void => set({ results });
@@ -56,7 +58,7 @@ export function SweepPanel({ height }: Props) {
   // The result drawn at first is the worst one; once drawn it stays, so that an edit can be followed.
   if (first === undefined && worst !== undefined) setFirst(worst);
 
-  const cell = inputNamed(input);
+  const cell = useMemo(() => variedCell(input, { ownCells }), [input, ownCells]);
   const drawn = picked.length === 0 ? [first ?? 'rudder_gap'] : picked;
   const scenarios = [null, ...plan.scenarios.map((it) => it.name)]
     .filter((it) => it !== plan.active)
@@ -80,7 +82,6 @@ export function SweepPanel({ height }: Props) {
         : NO_LINES,
     [compares, lines.value, names],
   );
-  const { units, ownCells, limits: ownLimits } = plan;
   const words = useMemo(
     () => studyWords({ units, ownCells, limits: ownLimits }),
     [units, ownCells, ownLimits],
@@ -88,6 +89,7 @@ export function SweepPanel({ height }: Props) {
   const byResult = useMemo(() => limitsByResult(ownLimits), [ownLimits]);
   const holds = useMemo(() => (value === undefined ? '' : whatHolds(value, words)), [value, words]);
   const options = useMemo(() => [...resultOptions, ...ownCells], [ownCells]);
+  const varied = useMemo(() => inputOptions({ ownCells }), [ownCells]);
 
   const pick = (i: number, name: string): void =>
     setPicked(drawn.includes(name) ? drawn : drawn.map((it, n) => (n === i ? name : it)));
@@ -110,12 +112,7 @@ export function SweepPanel({ height }: Props) {
             {i === 0 && (
               <>
                 <span>against</span>
-                <Chooser
-                  says="Varied"
-                  value={input}
-                  options={inputOptions}
-                  onPick={(name) => set({ input: name })}
-                >
+                <Chooser says="Varied" value={input} options={varied} onPick={(name) => set({ input: name })}>
                   {labelOf(input, plan)}
                 </Chooser>
               </>

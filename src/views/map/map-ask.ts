@@ -1,6 +1,7 @@
 import { inputNamed, inputs, resultNamed } from '../../plan/book.ts';
 import { type Plan, readingOf, type StudySettings } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
+import { ownVaried, variedCell } from '../../session/studies/varied-cell.ts';
 
 /** What the map is asked, before its ranges are looked up. */
 export interface MapChoice {
@@ -13,21 +14,25 @@ export interface MapChoice {
 const isMappable = (cell: InputCell): boolean =>
   (cell.type === 'number' || cell.type === 'whole') && cell.usual !== undefined;
 
-export const mapInputs: readonly InputCell[] = inputs.filter(isMappable);
+/** What may be a side of the map: inputs with a range, then the owner's own cells that hold a plain number. */
+export const mapInputs = (plan: Pick<Plan, 'ownCells'>): readonly InputCell[] => [
+  ...inputs.filter(isMappable),
+  ...ownVaried(plan),
+];
 
-const cellOf = (name: unknown, otherwise: string): InputCell => {
-  const known = typeof name === 'string' ? inputNamed(name) : undefined;
-  return known !== undefined && isMappable(known) ? known : (inputNamed(otherwise) as InputCell);
-};
+type Own = Pick<Plan, 'ownCells'>;
+
+const cellOf = (name: unknown, otherwise: string, plan: Own): InputCell =>
+  (typeof name === 'string' ? variedCell(name, plan) : undefined) ?? (inputNamed(otherwise) as InputCell);
 
 /** The settings that the plan keeps, with what is looked at when there are none. */
 export function choiceOf(
   { across, up, lines }: StudySettings['settings'],
   worst: string,
-  plan: Pick<Plan, 'ownCells'>,
+  plan: Own,
 ): MapChoice {
-  const x = cellOf(across, 'shim_count');
-  const y = cellOf(up, 'upper_bracket_height');
+  const x = cellOf(across, 'shim_count', plan);
+  const y = cellOf(up, 'upper_bracket_height', plan);
   const isThere =
     typeof lines === 'string' &&
     (resultNamed(lines) !== undefined || plan.ownCells.some((it) => it.name === lines));
@@ -35,7 +40,10 @@ export function choiceOf(
   // A file may name one input for both sides.
   return {
     x,
-    y: x === y ? cellOf(x.name === 'shim_count' ? undefined : 'shim_count', 'upper_bracket_height') : y,
+    y:
+      x.name === y.name
+        ? cellOf(x.name === 'shim_count' ? undefined : 'shim_count', 'upper_bracket_height', plan)
+        : y,
     result,
   };
 }

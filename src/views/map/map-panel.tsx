@@ -47,6 +47,7 @@ export function MapPanel() {
     () => studyWords({ units, ownCells, limits: ownLimits }),
     [units, ownCells, ownLimits],
   );
+  const sides = useMemo(() => mapInputs({ ownCells }), [ownCells]);
   const askOf = (fineness: number): MapAsk => ({
     scenario: plan.active,
     x: axisOf(choice.x, session.value(choice.x.name)),
@@ -70,7 +71,7 @@ export function MapPanel() {
         <Chooser
           says="Across"
           value={choice.x.name}
-          options={mapInputs.filter((it) => it !== choice.y)}
+          options={sides.filter((it) => it.name !== choice.y.name)}
           onPick={(name) => set({ across: name })}
         >
           {labelOf(choice.x.name, plan)}
@@ -79,7 +80,7 @@ export function MapPanel() {
         <Chooser
           says="Upwards"
           value={choice.y.name}
-          options={mapInputs.filter((it) => it !== choice.x)}
+          options={sides.filter((it) => it.name !== choice.x.name)}
           onPick={(name) => set({ up: name })}
         >
           {labelOf(choice.y.name, plan)}

@@ -74,10 +74,11 @@ export function* slopes(
     return inputs.map((input, i): Slope | null => {
       if (Number.isNaN(here)) return null;
       const start = starts[i] ?? 0;
-      const values = Array.from(of.subarray(start, start + (moves[i]?.length ?? 0)));
-      if (input.whole) return stepped(here, values[0] ?? Number.NaN, values[1] ?? Number.NaN);
+      const range = of.subarray(start, start + (moves[i]?.length ?? 0));
       // Most inputs do not reach most limits.
-      if (values.every((it) => it === here)) return FLAT;
+      if (range.every((it) => it === here)) return FLAT;
+      const values = Array.from(range);
+      if (input.whole) return stepped(here, values[0] ?? Number.NaN, values[1] ?? Number.NaN);
       let from = 0;
       return slopeOf(
         REACHES.map(({ part, steps }) => {

@@ -47,6 +47,43 @@ function runsOf(from: Uint16Array): [start: number, end: number][] {
   return runs;
 }
 
+/** What decides the elements between four points of a map. */
+interface Cell {
+  /** Fields that may be the furthest past somewhere in it, in order. */
+  readonly active: readonly number[];
+  /** The one that is so everywhere. */
+  readonly only: number | undefined;
+  /** Nothing in it can be. */
+  readonly isRefused: boolean;
+  /** Four for each field, one at each corner. */
+  readonly depths: Float64Array;
+}
+
+/** Reads the fields off at the corners, and leaves out those that are nowhere the furthest past. */
+function cellOf(fields: readonly Float32Array[], corners: Int32Array): Cell {
+  const depths = new Float64Array(4 * fields.length);
+  const past: { readonly k: number; readonly least: number }[] = [];
+  let isRefused = false;
+  // Somewhere in the cell a limit is at least so far past, whatever the place.
+  let surely = 0;
+  for (let k = 0; k < fields.length; k++) {
+    let least = Number.POSITIVE_INFINITY;
+    let most = Number.NEGATIVE_INFINITY;
+    for (let n = 0; n < 4; n++) {
+      const depth = (fields[k] as Float32Array)[corners[n] as number] as number;
+      depths[4 * k + n] = depth;
+      least = Math.min(least, depth);
+      most = Math.max(most, depth);
+    }
+    if (least < 0) past.push({ k, least });
+    if (k === 0) isRefused = most < 0;
+    else surely = Math.min(surely, most);
+  }
+  const active = past.filter(({ k, least }) => k === 0 || least <= surely).map(({ k }) => k);
+  const only = active.length === 1 && active[0] !== 0 && surely < 0 ? active[0] : undefined;
+  return { active, only, isRefused, depths };
+}
+
 /**
  * A map as picture elements: each shows the limit that is furthest past there, read off between the map's points. Only
  * the cells through which an edge runs are looked at element by element.
@@ -69,38 +106,37 @@ export function rasterOf(mapped: Mapped, width: number, height: number): Raster 
         const column = x.of[i + (n & 1)] as number;
         corners[n] = (y.of[j + (n >> 1)] as number) * xs.length + column;
       }
-      const depth = (k: number, n: number): number =>
-        (fields[k] as Float32Array)[corners[n] as number] as number;
-      const active: number[] = [];
-      let isWhole = false;
-      for (let k = 0; k < fields.length; k++) {
-        const failing = [0, 1, 2, 3].filter((n) => depth(k, n) < 0).length;
-        if (failing > 0) active.push(k);
-        if (failing === 4) isWhole = true;
+      const here = cellOf(fields, corners);
+      if (here.isRefused || here.only !== undefined) {
+        const all = here.isRefused ? REFUSED : (here.only as number);
+        for (let p = bottom; p < top; p++) {
+          const row = (height - 1 - p) * width;
+          ground.fill(all, row + left, row + right);
+        }
+        continue;
       }
-      if (active.length === 0) continue;
-      const only = active.length === 1 && isWhole ? (active[0] as number) : undefined;
-      for (let p = bottom; p < top; p++) {
+      const { active, depths } = here;
+      for (let p = bottom; active.length > 0 && p < top; p++) {
         const v = up.share[p] as number;
         const row = (height - 1 - p) * width;
         for (let q = left; q < right; q++) {
           const u = across.share[q] as number;
-          let [worst, at] = [0, -1];
-          if (only !== undefined) at = only;
-          else {
-            for (const k of active) {
-              const low = depth(k, 0) + (depth(k, 1) - depth(k, 0)) * u;
-              const high = depth(k, 2) + (depth(k, 3) - depth(k, 2)) * u;
-              const here = low + (high - low) * v;
-              if (here >= 0) continue;
-              if (k === 0) {
-                at = 0;
-                break;
-              }
-              if (here < worst) [worst, at] = [here, k];
+          let worst = 0;
+          let at = ALLOWED;
+          for (let n = 0; n < active.length; n++) {
+            const k = active[n] as number;
+            const low = (depths[4 * k] as number) * (1 - u) + (depths[4 * k + 1] as number) * u;
+            const high = (depths[4 * k + 2] as number) * (1 - u) + (depths[4 * k + 3] as number) * u;
+            const depth = low * (1 - v) + high * v;
+            if (depth >= worst) continue;
+            worst = depth;
+            at = k;
+            if (k === 0) {
+              at = REFUSED;
+              break;
             }
           }
-          ground[row + q] = at < 0 ? ALLOWED : at === 0 ? REFUSED : at;
+          ground[row + q] = at;
         }
       }
     }

@@ -28,9 +28,11 @@ export function useGround(canvas: RefObject<HTMLCanvasElement | null>, asked: As
   useEffect(() => {
     const again = (): void => setFresh((it) => it + 1);
     let isOver = false;
-    void document.fonts.ready.then(() => {
-      if (!isOver) again();
-    });
+    if (document.fonts.status === 'loading') {
+      void document.fonts.ready.then(() => {
+        if (!isOver) again();
+      });
+    }
     const looks = new MutationObserver(again);
     looks.observe(document.documentElement, { attributes: true, attributeFilter: ['data-deck-light'] });
     const colours = window.matchMedia('(forced-colors: active)');

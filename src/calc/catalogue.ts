@@ -59,7 +59,12 @@ import { oneStrutShareRecord, twoStrutShareRecord } from './struts/share.ts';
 import { airClearRecord } from './survey/air-clear.ts';
 import { surveyCamberRecord } from './survey/camber.ts';
 import { faceProfileRecord } from './survey/face-profile.ts';
-import { flangeClearRecord, holesBorderRecord, holesClearRecord } from './survey/keep-out.ts';
+import {
+  flangeClearRecord,
+  holesBorderRecord,
+  holesClearRecord,
+  platesClearRecord,
+} from './survey/keep-out.ts';
 import { levelledHeightRecord, levelledSlopeRecord, trimAngleRecord } from './survey/lie.ts';
 import {
   plumbedHollowRecord,
@@ -161,6 +166,7 @@ export const catalogue: readonly LibraryFunction[] = [
   rowsGivenRecord,
   flangeClearRecord,
   holesClearRecord,
+  platesClearRecord,
   holesBorderRecord,
   airClearRecord,
   bobLeanRecord,

@@ -5,7 +5,7 @@ import { feetInUse } from '../order/feet.ts';
 export const fittedNames = (ask: Ask): readonly string[] => [
   ...['transom_thickness', 'lower_bracket_height', 'shaft_offset', 'shim_count', 'shim_thickness'],
   ...(ask('lower_flange_hinged') === true ? [] : ['wedge_edge']),
-  ...['shaft_foot_height', 'shaft_lean', 'upper_bracket_height'],
+  ...['shaft_foot_height', 'shaft_lean', 'shaft_side_lean', 'upper_bracket_height'],
   ...feetInUse(ask).flatMap((side) => [`${side}_foot_y`, `${side}_foot_height`]),
   ...['foot_pad', 'foot_standoff'],
 ];

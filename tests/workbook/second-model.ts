@@ -587,6 +587,15 @@ export function secondModel(inputs: Inputs): SecondModel {
   }
   limit('core_ready', { low: 1, alone: true });
   limit('retained', { low: 1, alone: true });
+  // Upright athwart unless it was read.
+  const side = typeof inputs.shaft_side_lean === 'number' ? inputs.shaft_side_lean : 0;
+  limit('shaft_side_lean', {
+    low: -n('lean_max'),
+    high: n('lean_max'),
+    near: 0.2,
+    value: side,
+    applies: side !== 0,
+  });
 
   let leastRatio: number | null = null;
   for (const { state, ratio } of limits) {

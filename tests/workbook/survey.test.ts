@@ -136,6 +136,22 @@ describe('what is listed round the mount', () => {
     expect(ask(inside, 'lower_holes_clear')).toBeCloseTo(24, 9);
     expect(stateOf(inside, 'lower_holes_clear')).toBe('past');
     expect(stateOf(inside, 'lower_clear')).toBe('does not apply');
+    // A plate of 15 000 mm² is 122.47 square, so it reaches to 311.2: into the stringer, which ends 320 high.
+    expect(ask(inside, 'lower_plates_clear')).toBeCloseTo(280 - 250 - Math.sqrt(15000) / 2, 9);
+    expect(stateOf(inside, 'lower_plates_clear')).toBe('past');
+    expect(stateOf(inside, 'port_foot_plates_clear')).toBe('inside');
+    expect(stateOf(BARE, 'lower_plates_clear')).toBe('does not apply');
+  });
+
+  it('judges the lean to the side within what is accepted either way', () => {
+    const lean = (value: number) => put(BARE, 'shaft_side_lean', value);
+    expect(stateOf(BARE, 'shaft_side_lean')).toBe('does not apply');
+    expect(stateOf(lean(-0.7), 'shaft_side_lean')).toBe('inside');
+    expect(stateOf(lean(1), 'shaft_side_lean')).toBe('near');
+    expect(stateOf(lean(1.01), 'shaft_side_lean')).toBe('past');
+    expect(stateOf(lean(-1.01), 'shaft_side_lean')).toBe('past');
+    // A boat that lists 1.5° to starboard: an upright shaft reads 1.5°, one that leans 0.3° to port 1.2°.
+    expect(ask(put(lean(-0.3), 'list_reading', 1.5), 'shaft_level_athwart')).toBeCloseTo(1.2, 12);
   });
 
   it('judges what turns above against obstacles', () => {

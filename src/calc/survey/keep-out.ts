@@ -89,16 +89,16 @@ const rowsFor = (count: number): number | NoAnswer =>
     ? Math.max(1, Math.round(count / 2))
     : new NoAnswer(`A flange with ${count} holes is none; at most ${MOST} are looked at.`);
 
-/** Least distance from the edge of any hole of a flange to any keep-out, mm; negative inside one. */
-export const holesClear = (
+/** Least distance from squares of a half width about a flange's holes to any keep-out; negative where they overlap. */
+function squaresClear(
   y: number,
   z: number,
   spacing: number,
   count: number,
   height: number,
-  diameter: number,
+  half: number,
   keepOuts: Table,
-): Answer => {
+): Answer {
   const rows = rowsFor(count);
   if (rows instanceof NoAnswer) return rows;
   if (keepOuts.length === 0) return NO_KEEP_OUT;
@@ -109,11 +109,31 @@ export const holesClear = (
       const up = z + rowAbove(i, rows, height);
       for (let side = -0.5; side <= 0.5; side++) {
         const across = y + side * spacing;
-        least = Math.min(least, apart({ port: across, starboard: across, lower: up, upper: up }, box));
+        const square = {
+          port: across - half,
+          starboard: across + half,
+          lower: up - half,
+          upper: up + half,
+        };
+        least = Math.min(least, apart(square, box));
       }
     }
   }
-  return least - diameter / 2;
+  return least;
+}
+
+/** Least distance from the edge of any hole of a flange to any keep-out, mm; negative inside one. */
+export const holesClear = (
+  y: number,
+  z: number,
+  spacing: number,
+  count: number,
+  height: number,
+  diameter: number,
+  keepOuts: Table,
+): Answer => {
+  const middles = squaresClear(y, z, spacing, count, height, 0, keepOuts);
+  return typeof middles === 'number' ? middles - diameter / 2 : middles;
 };
 
 export const holesClearRecord = record({
@@ -130,6 +150,40 @@ export const holesClearRecord = record({
     source: 'by hand: the starboard hole is 30 across and 40 below, 50 away, less 10',
   },
   run: holesClear,
+});
+
+/**
+ * Least distance from the backing plates of a flange, a square of an area under each bolt, to any keep-out, mm;
+ * negative where one would lie on it. Squares that overlap are one plate of the same outline.
+ */
+export const platesClear = (
+  y: number,
+  z: number,
+  spacing: number,
+  count: number,
+  height: number,
+  area: number,
+  keepOuts: Table,
+): Answer => squaresClear(y, z, spacing, count, height, Math.sqrt(area) / 2, keepOuts);
+
+export const platesClearRecord = record({
+  id: 'PLATES_CLEAR',
+  title: 'Backing plates to the nearest keep-out',
+  arguments: [
+    ...holeArguments.slice(0, -1),
+    { name: 'plate_area', unit: 'mm²', meaning: 'The area of a plate under one bolt', above: 0 },
+    keepOutsArgument,
+  ],
+  unit: 'mm',
+  formula: 'the least distance between a square of that area about a hole and a rectangle',
+  source: 'plane geometry',
+  example: {
+    given: [0, 100, 80, 2, 140, 3600, [[100, 160, 170, 260]]],
+    answer: 50,
+    tolerance: 1e-12,
+    source: 'by hand: the starboard plate ends 70 out and at 130: 30 across and 40 up, a 3-4-5 triangle',
+  },
+  run: platesClear,
 });
 
 /** Least distance from the edge of any hole of a flange to the transom's border, mm; negative past it. */

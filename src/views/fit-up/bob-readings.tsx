@@ -35,6 +35,17 @@ function Stands() {
     `${deg(Math.abs(value))} to ${value < 0 ? minus : plus}`;
   const isPast = typeof most === 'number' && Math.abs(boat.side) > most;
   const aft = Math.round(boat.aft * 100) / 100;
+  const side = Math.round(boat.side * 100) / 100;
+  const isTaken =
+    fit.fitted.get('shaft_lean')?.value === aft && fit.fitted.get('shaft_side_lean')?.value === side;
+  const take = (name: string, value: number) =>
+    putFitted(session, name, {
+      value,
+      origin: 'reading',
+      offBy: inputNamed(name)?.off_by ?? 0,
+      with: 'plumb bob or level',
+      ...by(session),
+    });
   return (
     <div role="status">
       <p className="type-text" data-lean={boat.aft} data-side={boat.side}>
@@ -49,21 +60,16 @@ function Stands() {
             : `To the side at most ${deg(most)} is allowed: met.`}
         </p>
       )}
-      {fit.fitted.get('shaft_lean')?.value === aft ? (
-        <p className="type-small">The lean fore and aft stands among the readings.</p>
+      {isTaken ? (
+        <p className="type-small">Both leans stand among the readings.</p>
       ) : (
         <Action
-          onPress={() =>
-            putFitted(session, 'shaft_lean', {
-              value: aft,
-              origin: 'reading',
-              offBy: inputNamed('shaft_lean')?.off_by ?? 0,
-              with: 'plumb bob or level',
-              ...by(session),
-            })
-          }
+          onPress={() => {
+            take('shaft_lean', aft);
+            take('shaft_side_lean', side);
+          }}
         >
-          {`Take ${deg(aft)} as the lean fitted`}
+          {`Take ${deg(aft)} as the lean fitted, and ${deg(side)} to the side`}
         </Action>
       )}
     </div>

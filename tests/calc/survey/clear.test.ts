@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { airClear } from '../../../src/calc/survey/air-clear.ts';
-import { flangeClear, holesBorder, holesClear } from '../../../src/calc/survey/keep-out.ts';
+import { flangeClear, holesBorder, holesClear, platesClear } from '../../../src/calc/survey/keep-out.ts';
 
 const EXHAUST = [150, 250, 300, 400];
 
@@ -29,6 +29,32 @@ describe('keep-outs', () => {
     // Four holes in a flange 120 high stand 30 above and below its middle.
     expect(holesClear(200, 230, 0, 4, 120, 12, [EXHAUST])).toBeCloseTo(300 - 260 - 6, 9);
     expect(holesBorder(0, 100, 140, 2, 140, 12, 40, 900, 400)).toBeCloseTo(54, 9);
+  });
+});
+
+describe('backing plates', () => {
+  const rows = [[150, 250, 300, 400]];
+
+  it('keep clear as squares round the holes', () => {
+    // Plates of 60 × 60 about holes at ±70: the starboard one ends at 100, 50 from the edge at 150.
+    expect(platesClear(0, 350, 140, 2, 140, 3600, rows)).toBeCloseTo(50, 9);
+    expect(platesClear(60, 350, 140, 2, 140, 3600, rows)).toBeCloseTo(-10, 9);
+  });
+
+  it('are one plate where they overlap, as a flange of that outline is', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -600, max: 600, noNaN: true }),
+        fc.double({ min: 0, max: 900, noNaN: true }),
+        (y, z) => {
+          const [side, spacing] = [122, 80];
+          const plates = platesClear(y, z, spacing, 2, 140, side * side, rows) as number;
+          const whole = flangeClear(y, z, side, spacing + side, rows) as number;
+          expect(Math.max(plates, 0)).toBeCloseTo(Math.max(whole, 0), 9);
+          expect(plates < 0).toBe(whole < 0);
+        },
+      ),
+    );
   });
 });
 

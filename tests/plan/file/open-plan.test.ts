@@ -120,7 +120,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').off_by = 'two';
       },
-      'inputs, row 43 (tube_od), off_by',
+      'inputs, row 44 (tube_od), off_by',
       'must be a number, not a text',
     ],
     [
@@ -136,7 +136,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').colour = 1;
       },
-      'inputs, row 43 (tube_od)',
+      'inputs, row 44 (tube_od)',
       'has colour, which a plan does not have there',
     ],
     [
@@ -152,7 +152,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').origin = 'guess';
       },
-      'inputs, row 43 (tube_od), origin',
+      'inputs, row 44 (tube_od), origin',
       'must be reading, manual, stand-in, assumed or choice, not guess',
     ],
     [
@@ -184,7 +184,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'transom_rake').value = 80;
       },
-      'inputs, row 22 (transom_rake)',
+      'inputs, row 23 (transom_rake)',
       'cannot be 80 deg',
     ],
     [

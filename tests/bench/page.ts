@@ -7,6 +7,7 @@ import { serve } from '../../src/cli/serve.ts';
 import { CHROMIUM_FLAGS, findChromium } from '../support/chromium.ts';
 import { type Times, timesOf } from './numbers.ts';
 import { longestTasks } from './studies-page.ts';
+import { workerTimes } from './worker.ts';
 
 const PRESSES = 60;
 
@@ -166,6 +167,7 @@ export async function pageTimes(): Promise<Record<string, unknown>> {
       stepper_ms: await stepper(page),
       chart_ms: await chart(page),
       longest_task_ms: await longestTasks(page),
+      ...(await workerTimes(browser, address)),
       grid_enter_ms: await gridEnter(page, address),
       ...(await firstPaint(browser, address)),
     };

@@ -6,6 +6,7 @@ import { sweepAsk } from '../../session/studies/sweep-ask.ts';
 import { variedCell } from '../../session/studies/varied-cell.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { whatHolds } from '../../studies/sweep-words.ts';
+import { listed } from '../../studies/words.ts';
 import { Chooser } from '../parts/chooser.tsx';
 import { labelOf, unitOf } from '../parts/show.ts';
 import { useStudy } from '../parts/use-study.ts';
@@ -19,7 +20,7 @@ import { SweepTable } from './sweep-table.tsx';
 import './sweep-panel.css';
 
 /** Scenarios laid over the one looked at: as many as there are kinds of line. */
-const MOST_OTHERS = 3;
+const MOST_OTHERS = 6;
 /** Height of the line of words above a chart and of the one below it, px. */
 const WORDS = 52;
 const LEAST_HEIGHT = 120;
@@ -60,9 +61,9 @@ export function SweepPanel({ height }: Props) {
 
   const cell = useMemo(() => variedCell(input, { ownCells }), [input, ownCells]);
   const drawn = picked.length === 0 ? [first ?? 'rudder_gap'] : picked;
-  const scenarios = [null, ...plan.scenarios.map((it) => it.name)]
-    .filter((it) => it !== plan.active)
-    .slice(0, MOST_OTHERS);
+  const all = [null, ...plan.scenarios.map((it) => it.name)].filter((it) => it !== plan.active);
+  const scenarios = all.slice(0, MOST_OTHERS);
+  const left = all.slice(MOST_OTHERS).map((it) => it ?? BASE);
   const canCompare = plan.scenarios.length > 0;
   const compares = canCompare && isCompared;
 
@@ -182,6 +183,12 @@ export function SweepPanel({ height }: Props) {
             />
             Scenarios over it
           </label>
+        )}
+        {compares && left.length > 0 && (
+          <p className="base-soft">
+            {scenarios.length} of {all.length} other scenarios are drawn, as many as can be told apart;
+            without a line: {listed(left)}.
+          </p>
         )}
       </div>
       {why === undefined && value !== undefined && <SweepTable swept={value} plan={plan} words={words} />}

@@ -64,6 +64,7 @@ export function MapPanel() {
   const scenarios = useMemo(() => scenarioPlaces(plan, choice), [plan, choice]);
   const tries = useAttempt(choice);
   const widest = mapped?.widest;
+  const isInCells = choice.x.type === 'whole' && choice.y.type === 'whole';
 
   return (
     <section className="map" data-view="map" aria-label="Map" aria-busy={stale}>
@@ -85,9 +86,9 @@ export function MapPanel() {
         >
           {labelOf(choice.y.name, plan)}
         </Chooser>
-        <span>upwards, contours of</span>
+        <span>upwards, {isInCells ? 'figures' : 'contours'} of</span>
         <Chooser
-          says="Contours of"
+          says={isInCells ? 'Figures of' : 'Contours of'}
           value={choice.result}
           options={[...resultOptions, ...ownCells]}
           onPick={(name) => set({ lines: name })}

@@ -1,10 +1,11 @@
 import { edgesOf, levelLines } from '../../studies/map/edges.ts';
 import type { Mapped } from '../../studies/map/map.ts';
 import { ALLOWED, type Raster, REFUSED, rasterOf } from '../../studies/map/raster.ts';
+import { type Cell, cellsOf } from './cells.ts';
 import { hatched, type Ink } from './hatch.ts';
 import { figureOn, type LineFigure } from './line-figures.ts';
 import type { MapBox } from './map-box.ts';
-import { type RegionLetter, regionLetters, type Taken } from './region-letters.ts';
+import { meet, type RegionLetter, regionLetters, type Taken } from './region-letters.ts';
 
 /** What a picture is painted with. */
 export interface Paint {
@@ -29,6 +30,8 @@ export interface Ground {
   readonly scale: number;
   readonly edges: readonly (readonly Px[])[];
   readonly lines: readonly { readonly text: string; readonly lines: readonly (readonly Px[])[] }[];
+  /** In place of lines where both sides go by whole numbers. */
+  readonly cells: readonly Cell[];
 }
 
 interface Px {
@@ -38,6 +41,7 @@ interface Px {
 
 /** Works out the ground and the lines of a map for a box; `scale` picture elements make one px. */
 export function groundOf(mapped: Mapped, box: MapBox, levels: readonly Level[], scale: number): Ground {
+  const cells = cellsOf(mapped, box);
   const place = (line: readonly Px[]): readonly Px[] =>
     line.map(({ x, y }) => ({ x: box.x(x), y: box.y(y) }));
   return {
@@ -48,7 +52,12 @@ export function groundOf(mapped: Mapped, box: MapBox, levels: readonly Level[], 
     ),
     scale,
     edges: edgesOf(mapped).map(place),
-    lines: levels.map(({ value, text }) => ({ text, lines: levelLines(mapped, 0, value).map(place) })),
+    // Between two whole numbers no line runs.
+    lines:
+      cells.length > 0
+        ? []
+        : levels.map(({ value, text }) => ({ text, lines: levelLines(mapped, 0, value).map(place) })),
+    cells,
   };
 }
 
@@ -91,13 +100,21 @@ interface Painted {
   readonly nameless: readonly number[];
 }
 
-/** Paints a map's ground, contours and lettering. `nameOf` gives what a region is called, in one line or two. */
+/** What stands on the ground, in words. */
+export interface GroundWords {
+  /** What a region is called, in one line or two. */
+  readonly nameOf: (ground: number) => string;
+  /** A result's figure in a cell. */
+  readonly figureOf: (value: number) => string;
+}
+
+/** Paints a map's ground, contours or cells, and lettering. */
 export function paintGround(
   pen: CanvasRenderingContext2D,
   ground: Ground,
   hatching: CanvasImageSource,
   box: MapBox,
-  nameOf: (ground: number) => string,
+  { nameOf, figureOf }: GroundWords,
   marks: readonly Taken[],
   paint: Paint,
 ): Painted {
@@ -129,6 +146,9 @@ export function paintGround(
   pen.clip();
   pen.strokeStyle = paint.ink;
   pen.lineWidth = 1 + paint.more;
+  pen.strokeStyle = paint.soft;
+  for (const it of ground.cells) pen.strokeRect(it.left, it.top, it.width, it.height);
+  pen.strokeStyle = paint.ink;
   for (const { lines } of ground.lines) for (const it of lines) stroke(pen, it);
   pen.lineWidth = 2.5 + paint.more;
   for (const edge of ground.edges) stroke(pen, edge);
@@ -142,6 +162,8 @@ export function paintGround(
     letter(pen, text, 0, 0.5, paint);
     pen.restore();
   }
+  for (const { text, x, y } of cellFigures(pen, ground, figureOf, [...marks, ...names], paint))
+    letter(pen, text, x, y, paint);
   setFont(pen, paint, 600);
   for (const it of names) {
     const lines = broken(nameOf(it.ground));
@@ -190,6 +212,24 @@ function figures(
     }
   }
   return found;
+}
+
+/** Figures in the middle of the cells that have room for them. */
+function cellFigures(
+  pen: CanvasRenderingContext2D,
+  { cells }: Ground,
+  figureOf: (value: number) => string,
+  taken: readonly Taken[],
+  paint: Paint,
+): readonly { readonly text: string; readonly x: number; readonly y: number }[] {
+  return cells.flatMap(({ left, top, width, height, value }) => {
+    if (Number.isNaN(value)) return [];
+    const text = figureOf(value);
+    const wide = pen.measureText(text).width;
+    const figure = { text, x: left + width / 2, y: top + height / 2, width: wide, height: paint.letter };
+    const fits = wide + 8 <= width && paint.letter + 6 <= height;
+    return fits && !taken.some((it) => meet(it, figure)) ? [figure] : [];
+  });
 }
 
 export const isRefused = (ground: number): boolean => ground === REFUSED;

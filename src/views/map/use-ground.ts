@@ -61,7 +61,8 @@ export function useGround(canvas: RefObject<HTMLCanvasElement | null>, asked: As
       if (isRefused(it) || limit === undefined) return 'Cannot be';
       return capital(words.limit(limit.name).short);
     };
-    const painted = paintGround(pen, ground, hatching, box, nameOf, taken, paint);
+    const figureOf = words.cell(mapped.ask.results[0] ?? '').bare;
+    const painted = paintGround(pen, ground, hatching, box, { nameOf, figureOf }, taken, paint);
     setNameless((now) => {
       const next = painted.nameless.map(nameOf);
       return next.join() === now.join() ? now : next;

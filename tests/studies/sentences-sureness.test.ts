@@ -117,13 +117,13 @@ describe('turning values in sentences', () => {
 
   it('say how far a limit that never turns stays inside, or past', () => {
     expect(turned({ of: (x) => 20 + shims(x), low: 0 })[0]).toBe(
-      'None: between 0 and 10 mm clearance stays inside by at least 20 mm.',
+      'None: between 0 and 10 mm, clearance stays inside by at least 20 mm.',
     );
     expect(turned({ of: (x) => -20 - shims(x), low: 0 })[0]).toBe(
-      'None: between 0 and 10 mm clearance stays past by at least 20 mm.',
+      'None: between 0 and 10 mm, clearance stays past by at least 20 mm.',
     );
     expect(turned({ of: () => 5, low: 0 })[0]).toBe('None: shims does not move clearance.');
-    expect(turned({ of: () => null, low: 0 })[0]).toBe('None: between 0 and 10 mm clearance has no answer.');
+    expect(turned({ of: () => null, low: 0 })[0]).toBe('None: between 0 and 10 mm, clearance has no answer.');
   });
 
   it('own up where they cannot be sure', () => {

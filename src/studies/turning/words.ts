@@ -16,7 +16,7 @@ export const isUnmoved = ({ turns, moved }: LimitTurns): boolean => turns.length
 export function turnSentence(limit: LimitTurns, { ask }: Turnings, words: Words): string {
   const x = words.cell(ask.input);
   const { short, figure } = words.limit(limit.limit);
-  const range = `between ${x.bare(ask.low)} and ${x.figure(ask.high)}`;
+  const range = `between ${x.bare(ask.low)} and ${told(x, ask.high)}`;
   if (limit.turns.length > 0) {
     const parts = limit.turns.map(({ at, to }) =>
       ask.whole ? `from ${told(x, at)} it ${BECOMES[to]}` : `past ${x.figure(at)} it ${BECOMES[to]}`,
@@ -24,18 +24,18 @@ export function turnSentence(limit: LimitTurns, { ask }: Turnings, words: Words)
     const sure = limit.complete ? '' : ' Others may lie between the values looked at.';
     return `The limit on ${short} ${BECOMES[limit.first]} at first; ${listed(parts)}.${sure}`;
   }
-  if (limit.first === 'does not apply') return `None: ${range} the limit on ${short} does not apply.`;
-  if (limit.first === 'no answer') return `None: ${range} ${short} has no answer.`;
+  if (limit.first === 'does not apply') return `None: ${range}, the limit on ${short} does not apply.`;
+  if (limit.first === 'no answer') return `None: ${range}, ${short} has no answer.`;
   if (isUnmoved(limit)) return `None: ${x.short} does not move ${short}.`;
   if (limit.closest === null)
-    return `None: ${range} the limit on ${short} ${BECOMES[limit.first]} throughout.`;
+    return `None: ${range}, the limit on ${short} ${BECOMES[limit.first]} throughout.`;
   const least = figure(Math.abs(limit.surely ?? limit.closest.room));
   const stays = fails(limit.first) ? `stays past by at least ${least}` : `stays inside by at least ${least}`;
   const sure =
     limit.surely === null
       ? ', as far as the values looked at show; its room is too steep to be sure between them'
       : '';
-  return `None: ${range} ${short} ${stays}${sure}.`;
+  return `None: ${range}, ${short} ${stays}${sure}.`;
 }
 
 /** What all turns along an input come to: where everything holds, and how it was found. */

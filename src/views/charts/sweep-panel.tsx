@@ -186,8 +186,8 @@ export function SweepPanel({ height }: Props) {
         )}
         {compares && left.length > 0 && (
           <p className="base-soft">
-            {scenarios.length} of {all.length} other scenarios are drawn, as many as can be told apart;
-            without a line: {listed(left)}.
+            {scenarios.length} of {all.length} other scenarios are laid over it; without a line:{' '}
+            {listed(left)}.
           </p>
         )}
       </div>

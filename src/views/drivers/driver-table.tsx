@@ -109,13 +109,7 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
       ))}
       {rest > 0 && (
         <p className="driver-rest type-small base-soft">
-          {rest === 1 ? 'One more input moves' : `${rest} more inputs move`} it by less than{' '}
-          {figure(
-            Math.max(
-              ...rows.slice(shown.length).map(({ less, more }) => Math.max(Math.abs(less), Math.abs(more))),
-            ) * 1.05,
-          )}
-          .
+          {rest === 1 ? 'One more input moves' : `${rest} more inputs move`} it by less than any of these.
         </p>
       )}
     </>

@@ -47,7 +47,12 @@ export function MapAxes({ mapped, x, y, units, box, letter }: Props) {
       {across.map((value) => (
         <g key={value}>
           <path className="map-axis" d={`M${box.x(value)} ${bottom}v${-TICK}`} />
-          <text className="map-tick" x={box.x(value)} y={below} textAnchor="middle">
+          <text
+            className="map-tick"
+            x={Math.min(box.x(value), right)}
+            y={below}
+            textAnchor={box.x(value) > right - letter ? 'end' : 'middle'}
+          >
             {tickText(value, sizeOf(x, units))}
           </text>
         </g>

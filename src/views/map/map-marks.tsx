@@ -31,15 +31,17 @@ export const MapMarks = memo(function MapMarks({ marks }: { readonly marks: read
       {marks.map((mark) => (
         <g key={`${mark.kind} ${mark.text}`}>
           <Sign {...mark} />
-          <text
-            className={mark.kind === 'now' ? 'map-letter map-letter-now' : 'map-letter'}
-            x={mark.letter.x}
-            y={mark.letter.y}
-            dy="0.35em"
-            textAnchor={mark.letter.anchor}
-          >
-            {mark.text}
-          </text>
+          {mark.letter !== undefined && (
+            <text
+              className={mark.kind === 'now' ? 'map-letter map-letter-now' : 'map-letter'}
+              x={mark.letter.x}
+              y={mark.letter.y}
+              dy="0.35em"
+              textAnchor={mark.letter.anchor}
+            >
+              {mark.text}
+            </text>
+          )}
         </g>
       ))}
     </g>

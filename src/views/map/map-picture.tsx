@@ -9,6 +9,7 @@ import { Action } from '../parts/action.tsx';
 import { niceTicks } from '../parts/ticks.ts';
 import { useBox } from '../parts/use-box.ts';
 import { useLook, useSession } from '../use-session.ts';
+import { isCells } from './cells.ts';
 import type { MapChoice, NamedPlace } from './map-ask.ts';
 import { MapAxes } from './map-axes.tsx';
 import { boxOf } from './map-box.ts';
@@ -74,12 +75,14 @@ export const MapPicture = memo(function MapPicture(props: Props) {
   const nameless = useGround(canvas, { mapped, box, levels, taken, words, height, width });
   const { cursor, on } = useMapTry({ x, y, units, box, frame, tries });
 
+  const unlettered = marks.filter((it) => it.letter === undefined);
   const at = cursor ?? present;
   const read = at === undefined ? '' : readWords(at);
   function readWords(spot: { readonly x: number; readonly y: number }): string {
     const value = reader.read(mapped.results[0] ?? [], spot.x, spot.y);
     const result = words.cell(choice.result);
-    const told = Number.isNaN(value) ? 'no answer' : `about ${result.figure(value)}`;
+    const about = isCells(mapped) ? '' : 'about ';
+    const told = Number.isNaN(value) ? 'no answer' : `${about}${result.figure(value)}`;
     const ground = groundWords(reader.ground(spot.x, spot.y), words);
     return `${capital(placeWords(mapped, spot, words))}: ${ground}; ${result.short} ${told}.`;
   }
@@ -122,6 +125,11 @@ export const MapPicture = memo(function MapPicture(props: Props) {
       {nameless.length > 0 && (
         <p className="type-small base-soft">
           Hatched without a name, for lack of room: {nameless.join(', ')}.
+        </p>
+      )}
+      {unlettered.length > 0 && (
+        <p className="type-small base-soft">
+          Crosses without a name, for lack of room: {unlettered.map((it) => it.text).join(', ')}.
         </p>
       )}
     </>

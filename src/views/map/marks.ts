@@ -10,8 +10,8 @@ export interface Mark {
   /** The point, px. */
   readonly x: number;
   readonly y: number;
-  /** Where the lettering begins or ends. */
-  readonly letter: { readonly x: number; readonly y: number; readonly anchor: 'start' | 'middle' | 'end' };
+  /** Where the lettering begins or ends; a scenario has none where there is no room for it. */
+  readonly letter?: { readonly x: number; readonly y: number; readonly anchor: 'start' | 'middle' | 'end' };
 }
 
 const RADIUS = { now: 7, scenario: 6, widest: 10 } as const;
@@ -57,7 +57,7 @@ const around = ({ x, y, kind }: Point): Taken => ({
 
 /**
  * The points marked on a map and the places of their lettering: beside, above or below each, wherever it meets least of
- * the others and stays inside. `letterWidth` is the width of one letter, px.
+ * the others and stays inside. `letter` is the height of a letter, px.
  */
 export function marksOf(
   mapped: Mapped,
@@ -94,6 +94,7 @@ export function marksOf(
       return taken.filter((other) => meet(it, other, 1)).length + (isOut ? 10 : 0);
     });
     const at = costs.indexOf(Math.min(...costs));
+    if (point.kind === 'scenario' && (costs[at] ?? 0) > 0) return point;
     const place = places[at] as Taken;
     taken.push(place);
     const anchor = at === 0 ? 'start' : at === 1 ? 'end' : 'middle';

@@ -214,7 +214,10 @@ function figures(
   return found;
 }
 
-/** Figures in the middle of the cells that have room for them. */
+/** Where a figure may stand in its cell, from the top: the middle, unless something else stands there. */
+const HEIGHTS = [0.5, 0.8, 0.2];
+
+/** Figures in the cells that have room for them. */
 function cellFigures(
   pen: CanvasRenderingContext2D,
   { cells }: Ground,
@@ -225,10 +228,10 @@ function cellFigures(
   return cells.flatMap(({ left, top, width, height, value }) => {
     if (Number.isNaN(value)) return [];
     const text = figureOf(value);
-    const wide = pen.measureText(text).width;
-    const figure = { text, x: left + width / 2, y: top + height / 2, width: wide, height: paint.letter };
-    const fits = wide + 8 <= width && paint.letter + 6 <= height;
-    return fits && !taken.some((it) => meet(it, figure)) ? [figure] : [];
+    const size = { width: pen.measureText(text).width, height: paint.letter };
+    if (size.width + 8 > width || size.height + 6 > height) return [];
+    const places = HEIGHTS.map((it) => ({ text, x: left + width / 2, y: top + it * height, ...size }));
+    return places.filter((it) => !taken.some((other) => meet(it, other))).slice(0, 1);
   });
 }
 

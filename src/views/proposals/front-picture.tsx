@@ -1,4 +1,5 @@
 import { useId, useRef } from 'react';
+import { chanceWords } from '../../studies/chance-words.ts';
 import type { Mount, Proposals } from '../../studies/proposals/ask.ts';
 import { niceTicks, tickText } from '../parts/ticks.ts';
 import { useBox } from '../parts/use-box.ts';
@@ -6,6 +7,8 @@ import { useBox } from '../parts/use-box.ts';
 const HEIGHT = 260;
 const ROOM = { left: 52, right: 120, top: 24, bottom: 34 } as const;
 const CROSS = 5;
+/** From this width on there is room for a chance beside every number, px. */
+const WIDE = 560;
 /** Past by more than this share of a bound is drawn at the foot. */
 const DEEPEST = -0.5;
 
@@ -21,10 +24,20 @@ const at = (mount: Mount, byShims: boolean): { readonly x: number; readonly y: n
   y: Math.max(DEEPEST, mount.least),
 });
 
+/** A proposal's number, and the chance that everything holds there once that is known. */
+const lettering = ({ odds }: Mount, n: number, isWide: boolean): string =>
+  odds === undefined || !isWide ? String(n + 1) : `${n + 1}, holds in ${chanceWords(odds.value)}`;
+
 /** Everything that is placed in the picture; what stands at one place is named once. */
-function placed({ proposals, present, scenarios }: Proposals, byShims: boolean): readonly Named[] {
+function placed(
+  { proposals, present, scenarios }: Proposals,
+  byShims: boolean,
+  isWide: boolean,
+): readonly Named[] {
   const all: Named[] = [
-    ...proposals.map((it, n): Named => ({ kind: 'proposal', text: String(n + 1), ...at(it, byShims) })),
+    ...proposals.map(
+      (it, n): Named => ({ kind: 'proposal', text: lettering(it, n, isWide), ...at(it, byShims) }),
+    ),
     { kind: 'now', text: 'now', ...at(present, byShims) },
     ...scenarios.map(({ name, mount }): Named => ({ kind: 'scenario', text: name, ...at(mount, byShims) })),
   ];
@@ -50,7 +63,7 @@ export function FrontPicture({ found, byShims }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useBox(frame)?.width ?? 0;
   const id = useId();
-  const points = placed(found, byShims);
+  const points = placed(found, byShims, width >= WIDE);
   const xs = points.map((it) => it.x);
   const ys = points.map((it) => it.y);
   const pad = byShims ? 0.5 : 5;
@@ -135,10 +148,9 @@ function Sign({ named, x, y }: { readonly named: Named; readonly x: number; read
       )}
       <text
         className={isNow ? 'proposals-letter proposals-letter-now' : 'proposals-letter'}
-        x={kind === 'proposal' ? x : x + 11}
-        y={kind === 'proposal' ? y - 10 : y}
-        dy={kind === 'proposal' ? undefined : '0.35em'}
-        textAnchor={kind === 'proposal' ? 'middle' : 'start'}
+        x={x + 11}
+        y={y}
+        dy="0.35em"
       >
         {text}
       </text>

@@ -39,10 +39,6 @@ export function sideOverview(numbers: Numbers): Scene {
     at: point(-200, -600),
     inside: blade,
   };
-  const more: readonly (readonly [string, Point])[] = [
-    ['main_rudder_head', point(n('rudder_overhang') - 150, n('main_rudder_head'))],
-    ['main_rudder_foot', point(n('rudder_overhang_foot') - 150, n('main_rudder_foot'))],
-  ];
   return surveyScene('The stern from the side, with the number of each reading', [
     ...shapes.filter((shape) => shape.kind !== 'label'),
     note(['waterline mark'], point(0, 0)),
@@ -50,7 +46,10 @@ export function sideOverview(numbers: Numbers): Scene {
     note(['shaft, a tube with', 'a stock inside'], shaft),
     note(['auxiliary rudder'], auxiliary),
     own,
-    ...labels([...points.map(({ name, at }) => [name, at] as const), ...more], numbers),
+    ...labels(
+      points.map(({ name, at }) => [name, at] as const),
+      numbers,
+    ),
   ]);
 }
 

@@ -3,6 +3,7 @@ import type { Units } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { formatLength } from '../../units/format-length.ts';
 import { formatNumber } from '../../units/format-number.ts';
+import { formatValue } from '../../units/format-value.ts';
 import { styles } from '../lettering/styles.ts';
 import { LINE } from '../marks/mark.ts';
 import { drawing } from '../page/drawing.ts';
@@ -47,7 +48,15 @@ const textWidth = (width: number, { picture }: EntryLook): number =>
   width - NUMBER - picture - BLANKS - 2 * GAP;
 
 /** A yes or no is ticked on paper, where the workbook takes TRUE or FALSE. */
-const helpOf = ({ type, help }: InputCell): string =>
+const helpOf = (cell: InputCell): string => `${wordsFor(cell)}${takenFor(cell)}`;
+
+/** What is taken for an assumed value that nobody writes down. */
+const takenFor = ({ where, type, value, unit }: InputCell): string =>
+  where === 'assumed' && type === 'number' && typeof value === 'number'
+    ? ` Left empty, ${formatValue(value, unit, { unit: 'mm' })} is taken.`
+    : '';
+
+const wordsFor = ({ type, help }: InputCell): string =>
   type === 'flag'
     ? help
         .replace(/(^|[.;:] )TRUE/g, '$1Yes')

@@ -11,6 +11,7 @@ const RULES: readonly string[] = [
   'Distances fore and aft start at that mark too: plus is aft, minus is forward. Distances to the side start at the boat’s centreline: plus is to starboard, minus to port.',
   'Beside each value write ±: the most by which your reading may be off. Measure twice; half the difference is the least it can be. Leave it empty to take the figure that is printed there.',
   'Take angles and heights as the boat lies. What list and trim make of them is taken out again, from the readings under “How the boat lies while you measure”.',
+  'Plumb is straight up and down, as a bob hangs; level, as water lies; athwart, across the boat. List is its leaning to one side, trim its lying deeper at one end. Helm amidships: the rudder straight ahead; hard over: as far as it goes.',
   'What you cannot reach or find, leave empty. A stand-in takes its place, and every sheet then says so.',
   'Ashore, keep clear of a boat that is not chocked. Afloat, work from a dinghy made fast fore and aft, with a second person. Drill nothing to find a thickness.',
 ];

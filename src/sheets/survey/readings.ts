@@ -7,9 +7,14 @@ export interface ReadingGroup {
   readonly cells: readonly InputCell[];
 }
 
-/** What is not read on the boat or the gear is no line on the form. */
-const isRead = (cell: { readonly kind: string }): cell is InputCell =>
-  cell.kind === 'input' && ['reading', 'manual'].includes((cell as InputCell).where);
+/**
+ * What is not read on the boat or the gear is no line on the form; but Boat is asked for whole, with what is taken where a
+ * line stays empty.
+ */
+const isAsked =
+  (page: Page) =>
+  (cell: { readonly kind: string }): cell is InputCell =>
+    cell.kind === 'input' && (['reading', 'manual'].includes((cell as InputCell).where) || page === 'Boat');
 
 /** The readings of a page of the workbook, group by group. */
 export const readingsOf = (page: Page): readonly ReadingGroup[] =>
@@ -17,7 +22,7 @@ export const readingsOf = (page: Page): readonly ReadingGroup[] =>
     .filter((it) => it.page === page)
     .flatMap(({ sections }) =>
       sections
-        .map(({ title, lead, cells }) => ({ title, lead, cells: cells.filter(isRead) }))
+        .map(({ title, lead, cells }) => ({ title, lead, cells: cells.filter(isAsked(page)) }))
         .filter(({ cells }) => cells.length > 0),
     );
 

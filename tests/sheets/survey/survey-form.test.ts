@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { inputs, pages } from '../../../src/plan/book.ts';
 import { tables } from '../../../src/plan/tables.ts';
 import { readingsOf } from '../../../src/sheets/survey/readings.ts';
 import { surveyForm } from '../../../src/sheets/survey/survey-form.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
 import { readPdf, textOf } from '../../support/read-pdf.ts';
 import { demoPlan, inputFor, lettering } from '../../support/sheets.ts';
+
+const pageOf = (name: string): string | undefined =>
+  pages.find((it) => it.sections.some((section) => section.cells.some((cell) => cell.name === name)))?.page;
 
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 
@@ -26,6 +30,24 @@ describe('the survey form', () => {
     }
     for (const words of ['Plumb line hung aft of the stern', 'List while you measure', 'afloat'])
       expect(text).toContain(words);
+  });
+
+  it('leaves out no field of Boat, and says what is taken for one that is assumed', async () => {
+    const form = surveyForm(await inputFor(demoPlan('start')));
+    const text = flat((await readPdf(await pdfOfPrintout(form, await lettering()))).map(textOf).join(' '));
+    const boat = inputs.filter((it) => pageOf(it.name) === 'Boat');
+    expect(boat.length).toBeGreaterThan(15);
+    for (const { label } of boat) expect(text).toContain(flat(label));
+    expect(text).toContain('Left empty, 1025 kg/m³ is taken.');
+    expect(text).toContain('Left empty, 20.0° is taken.');
+  });
+
+  it('letters each number on the overview once', async () => {
+    const form = surveyForm(await inputFor(demoPlan('start')));
+    const [first] = await readPdf(await pdfOfPrintout(form, await lettering()));
+    const numbers = (first?.texts ?? []).filter((it) => /^\d{1,2}$/.test(it.text) && it.x < 110);
+    expect(numbers.length).toBeGreaterThan(8);
+    expect(new Set(numbers.map((it) => it.text)).size).toBe(numbers.length);
   });
 
   it('is blank: it shows none of the plan’s own values', async () => {

@@ -1,6 +1,7 @@
 import { lazy, type ReactNode } from 'react';
 import type { PictureAsk } from '../session/own-boat/picture-ask.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
+import { RemedyRoom } from '../views/remedies/remedy-room.tsx';
 import type { Kept } from './kept.ts';
 import { Slot } from './slot.tsx';
 
@@ -75,7 +76,7 @@ export const Remedies = ({ limit }: { readonly limit: string }) => (
 );
 
 export const RemedySentence = ({ limit }: { readonly limit: string }) => (
-  <Slot name="remedy" opening={null}>
+  <Slot name="remedy" opening={<RemedyRoom />}>
     <LazySentence limit={limit} />
   </Slot>
 );

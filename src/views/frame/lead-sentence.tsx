@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { useNothingRead } from '../parts/use-nothing-read.ts';
 import { useUnits } from '../parts/use-units.ts';
+import { WordRoom } from '../parts/word-room.tsx';
 import { useJudgement, useReady } from '../use-session.ts';
 import { FirstReadings } from './first-readings.tsx';
 import { leadOf } from './lead.ts';
@@ -25,6 +26,9 @@ export function LeadSentence({ mend }: Props) {
   );
 }
 
+/** Words of what is past and what would mend it, beyond those that say to wait. */
+const WORDS = 18;
+
 function WhatIsPast({ mend }: Props) {
   const judgement = useJudgement();
   const units = useUnits();
@@ -33,10 +37,22 @@ function WhatIsPast({ mend }: Props) {
   return (
     <>
       <p className="type-lead">
-        {lead === undefined ? 'The limits are being worked out.' : lead.says}
+        {lead === undefined ? (
+          <>
+            The limits are being worked out. <WordRoom words={WORDS} />
+          </>
+        ) : (
+          lead.says
+        )}
         {lead?.mend !== undefined && mend !== undefined && <> {mend(lead.mend)}</>}
       </p>
-      {lead !== undefined && lead.more !== '' && <p className="type-small">{lead.more}</p>}
+      {lead === undefined ? (
+        <p className="type-small">
+          <WordRoom words={1} />
+        </p>
+      ) : (
+        lead.more !== '' && <p className="type-small">{lead.more}</p>
+      )}
     </>
   );
 }

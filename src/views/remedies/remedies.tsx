@@ -8,12 +8,13 @@ import type { Words } from '../../studies/words.ts';
 import { Action } from '../parts/action.tsx';
 import { glide } from '../parts/glide.ts';
 import { useLimit, usePlan, useSession } from '../use-session.ts';
+import { RemedyRoom } from './remedy-room.tsx';
 import { useRemedies, useRemedySentence } from './use-remedies.ts';
 import './remedies.css';
 
-/** The best remedy as a sentence for the lead; empty while it is being worked out. */
+/** The best remedy as a sentence for the lead; room for it while it is being worked out. */
 export function RemedySentence({ limit }: { readonly limit: string }) {
-  return useRemedySentence(limit) ?? null;
+  return useRemedySentence(limit) ?? <RemedyRoom />;
 }
 
 /** What would mend a limit that is past or near: each choice that does, what it makes worse, and a try. */

@@ -2,6 +2,7 @@ import { inputs, limitCells, limitNamed } from '../plan/book.ts';
 import { type Plan, readingOf, type Value } from '../plan/plan.ts';
 import type { Bound, InputCell } from '../plan/template.ts';
 import type { Choice } from '../studies/candidates.ts';
+import type { PointRange } from '../studies/points.ts';
 import type { RemedyAsk } from '../studies/remedies.ts';
 import type { Step } from '../units/next-step.ts';
 import { restsOn } from './standing.ts';
@@ -30,6 +31,18 @@ function deciding(
   );
   return new Set(names.flatMap((name) => [...restsOn(name, uses)]));
 }
+
+/** Every choice that a remedy of any limit may move, over its whole range. */
+export const mendingRanges = (plan: Plan, value: (name: string) => Value): readonly PointRange[] =>
+  inputs.flatMap((cell): PointRange[] => {
+    const { name, kind, only, type } = cell;
+    const present = value(name);
+    if (kind !== 'choice' || typeof present !== 'number' || plan.locked.has(name)) return [];
+    if (readingOf(plan, name)?.formula !== undefined) return [];
+    if (only !== undefined) return [{ name, values: only }];
+    const [low, high] = cell.usual ?? [cell.min ?? present, cell.max ?? present];
+    return [{ name, low: Math.min(low, present), high: Math.max(high, present), whole: type === 'whole' }];
+  });
 
 interface Asked {
   readonly limit: string;

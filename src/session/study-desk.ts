@@ -3,7 +3,7 @@ import type { Progress, Study } from '../studies/study.ts';
 import type { Workbook } from '../workbook/workbook.ts';
 import { benchOf } from './studies/bench-of.ts';
 import { ReplayEvaluators } from './studies/evaluators.ts';
-import type { StudyBench } from './studies/registry.ts';
+import type { StudyBench } from './studies/study-bench.ts';
 
 /** Longest a study may hold the page at a time, ms. */
 const SLICE = 8;

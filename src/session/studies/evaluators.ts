@@ -70,6 +70,12 @@ export class ReplayEvaluators {
       : replayOneAtATime(made.replay, plan, scenario);
   }
 
+  /** Whether what is asked was proved before, so that evaluators are there at once. */
+  isProved(plan: Plan, scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): boolean {
+    this.#workbook.show(plan, scenario);
+    return this.#proofs.has(proofKey(this.#workbook, ask, ranges));
+  }
+
   #points(
     plan: Plan,
     scenario: string | null,

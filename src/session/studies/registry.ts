@@ -2,24 +2,16 @@ import { type DriversAsk, drivers } from '../../studies/drivers.ts';
 import type { Evaluator } from '../../studies/evaluator.ts';
 import { type MapAsk, map } from '../../studies/map/map.ts';
 import { type OddsAsk, odds } from '../../studies/odds.ts';
-import type { Evaluators, PointRange, PointsAsk } from '../../studies/points.ts';
+import type { PointRange } from '../../studies/points.ts';
 import type { ProposalsAsk } from '../../studies/proposals/ask.ts';
 import { proposals } from '../../studies/proposals/proposals.ts';
-import { type RemedyAsk, remedies } from '../../studies/remedies.ts';
 import { widened } from '../../studies/stops.ts';
 import type { Study } from '../../studies/study.ts';
 import { type SweepAsk, sweep, trace } from '../../studies/sweep.ts';
 import { type TurningAsk, turning } from '../../studies/turning.ts';
 import { values } from '../../studies/values.ts';
-
-/** What a study is worked out with: one point at a time, or many at once. */
-export interface StudyBench {
-  /** Any input may be varied and any result looked at: the engine answers. */
-  readonly evaluatorOf: (scenario: string | null) => Evaluator;
-  /** Only what is asked for: a replay answers, where it is proved equal to the engine. */
-  readonly oneAtATime: (scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]) => Evaluator;
-  readonly points: Evaluators;
-}
+import { mending } from './mending.ts';
+import type { StudyBench } from './study-bench.ts';
 
 type Run<Ask, Answer> = (bench: StudyBench, ask: Ask) => Study<Answer>;
 
@@ -33,10 +25,6 @@ export interface SweepCall extends Omit<SweepAsk, 'present'> {
 /** The same sweep's results in other scenarios. */
 export interface LinesCall extends SweepCall {
   readonly scenarios: readonly (string | null)[];
-}
-
-export interface RemediesCall extends RemedyAsk {
-  readonly scenario: string | null;
 }
 
 export interface ValuesCall {
@@ -69,7 +57,7 @@ export const STUDIES = {
       ask,
     );
   }),
-  remedies: run((bench, { scenario, ...ask }: RemediesCall) => remedies(bench.evaluatorOf(scenario), ask)),
+  remedies: run(mending),
   values: run((bench, { scenario, names }: ValuesCall) => values(bench.evaluatorOf(scenario), names)),
   map: run((bench, ask: MapAsk) => map(bench.points, ask)),
   drivers: run((bench, ask: DriversAsk) => drivers(bench.points, ask)),

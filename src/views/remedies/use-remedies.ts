@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import { stepOf } from '../../plan/step-of.ts';
-import { remedyAsk } from '../../session/remedy-ask.ts';
+import { mendingRanges, remedyAsk } from '../../session/remedy-ask.ts';
 import type { Session } from '../../session/session.ts';
-import type { RemediesCall } from '../../session/studies/registry.ts';
+import type { RemediesCall } from '../../session/studies/mending.ts';
 import { studyWords } from '../../session/study-words.ts';
 import type { Remedies } from '../../studies/remedies.ts';
 import { leadSentence } from '../../studies/remedy-words.ts';
@@ -12,6 +12,7 @@ import { useLimit, usePlan, useSession } from '../use-session.ts';
 
 const askFor = (limit: string, plan: Plan, session: Session): RemediesCall => ({
   scenario: plan.active,
+  over: mendingRanges(plan, (name) => session.value(name)),
   ...remedyAsk({
     limit,
     plan,
@@ -34,7 +35,9 @@ export function useRemedies(limit: string): StudyState<Remedies> {
     () => (needs ? askFor(limit, plan, session) : undefined),
     [needs, limit, plan, session],
   );
-  return useStudy(ask && { study: 'remedies', ask, key: limit });
+  const found = useStudy(ask && { study: 'remedies', ask, key: limit });
+  const early = found.progress?.soFar as Remedies | undefined;
+  return early === undefined ? found : { ...found, value: early, stale: false };
 }
 
 /** The lead's sentence about what would mend a limit; undefined while it is worked out, or when nothing need be. */

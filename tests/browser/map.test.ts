@@ -37,18 +37,20 @@ describe('the map', () => {
   it('paints allowed and forbidden ground, and reads as a table', async () => {
     const { page } = await open(PHONE, '#/studies/map');
     await settled(page, 'map');
-    const inked = await page.evaluate(() => {
-      const canvas = document.querySelector<HTMLCanvasElement>('.map-canvas');
-      const data = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
-      let count = 0;
-      for (let i = 3; i < data.length; i += 4) if ((data[i] ?? 0) > 128) count++;
-      return count / (data.length / 4);
-    });
-    expect(inked).toBeGreaterThan(0.05);
-    expect(inked).toBeLessThan(0.5);
+    const inked = (): Promise<number> =>
+      page.evaluate(() => {
+        const canvas = document.querySelector<HTMLCanvasElement>('.map-canvas');
+        const data = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+        let count = 0;
+        for (let i = 3; i < data.length; i += 4) if ((data[i] ?? 0) > 128) count++;
+        return count / (data.length / 4);
+      });
+    // The picture is painted in pieces after the answer.
+    await expect.poll(inked).toBeGreaterThan(0.05);
+    expect(await inked()).toBeLessThan(0.5);
     await page.locator('.map-twin summary').click();
+    await expect.poll(() => page.locator('.map-table').textContent()).toContain('3, now');
     const table = await page.locator('.map-table').textContent();
-    expect(table).toContain('3, now');
     expect(table).toContain('all hold');
     expect(table).toContain('rudder gap');
   });

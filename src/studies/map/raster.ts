@@ -86,9 +86,9 @@ function cellOf(fields: readonly Float32Array[], corners: Int32Array): Cell {
 
 /**
  * A map as picture elements: each shows the limit that is furthest past there, read off between the map's points. Only
- * the cells through which an edge runs are looked at element by element.
+ * the cells through which an edge runs are looked at element by element. It yields after every row of cells.
  */
-export function rasterOf(mapped: Mapped, width: number, height: number): Raster {
+export function* rasterInRows(mapped: Mapped, width: number, height: number): Generator<void, Raster, void> {
   const { xs, ys, ask, refused } = mapped;
   const limits = mapped.limits.slice(0, MOST);
   const [x, y] = [nodesOf(xs, ask.x.whole), nodesOf(ys, ask.y.whole)];
@@ -140,6 +140,7 @@ export function rasterOf(mapped: Mapped, width: number, height: number): Raster 
         }
       }
     }
+    yield;
   }
   return { width, height, ground };
 }

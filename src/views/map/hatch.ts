@@ -30,25 +30,34 @@ const WIDTH = 1;
 /** Red, green and blue, 0 to 255. */
 export type Ink = readonly [number, number, number];
 
-/** The hatching of a raster as picture elements with their own transparency; `scale` elements make one px. */
-export function hatched(
+/** Rows between two pauses. */
+const ROWS = 32;
+
+/**
+ * The hatching of a raster as picture elements with their own transparency; `scale` elements make one px. It yields
+ * after every few rows.
+ */
+export function* hatched(
   { width, height, ground }: Raster,
   [red, green, blue]: Ink,
   scale: number,
   more: number,
-): Uint8ClampedArray<ArrayBuffer> {
+): Generator<void, Uint8ClampedArray<ArrayBuffer>, void> {
   const pixels = new Uint8ClampedArray(width * height * 4);
   const grounds = [...new Set(ground)].filter((it) => it !== ALLOWED).sort((a, b) => a - b);
-  const hatches = new Map(grounds.map((it, n) => [it, hatchesOf(it, n)]));
+  const hatches: (readonly Lines[])[] = [];
+  for (const [n, it] of grounds.entries()) hatches[it] = hatchesOf(it, n);
   const half = ((WIDTH + more) * scale) / 2;
   for (let y = 0; y < height; y++) {
+    if (y % ROWS === ROWS - 1) yield;
     for (let x = 0; x < width; x++) {
       const there = ground[y * width + x] as number;
       if (there === ALLOWED) continue;
       let cover = 0;
-      for (const { across, up, pitch } of hatches.get(there) ?? []) {
+      for (const { across, up, pitch } of hatches[there] as readonly Lines[]) {
         const period = pitch * scale;
-        const along = ((((x + 0.5) * across + (y + 0.5) * up) % period) + period) % period;
+        const way = (x + 0.5) * across + (y + 0.5) * up;
+        const along = way - Math.floor(way / period) * period;
         cover = Math.max(cover, half + 0.5 - Math.abs(along - period / 2));
       }
       if (cover <= 0) continue;

@@ -1,6 +1,6 @@
 import { edgesOf, levelLines } from '../../studies/map/edges.ts';
 import type { Mapped } from '../../studies/map/map.ts';
-import { ALLOWED, type Raster, REFUSED, rasterOf } from '../../studies/map/raster.ts';
+import { ALLOWED, type Raster, REFUSED, rasterInRows } from '../../studies/map/raster.ts';
 import { type Cell, cellsOf } from './cells.ts';
 import { hatched, type Ink } from './hatch.ts';
 import { figureOn, type LineFigure } from './line-figures.ts';
@@ -24,12 +24,18 @@ export interface Level {
   readonly text: string;
 }
 
+/** The lines along which a result has one value. */
+interface LevelLines {
+  readonly text: string;
+  readonly lines: readonly (readonly Px[])[];
+}
+
 /** All that stands on the ground, worked out once for a map and a size. */
 export interface Ground {
   readonly raster: Raster;
   readonly scale: number;
   readonly edges: readonly (readonly Px[])[];
-  readonly lines: readonly { readonly text: string; readonly lines: readonly (readonly Px[])[] }[];
+  readonly lines: readonly LevelLines[];
   /** In place of lines where both sides go by whole numbers. */
   readonly cells: readonly Cell[];
 }
@@ -39,34 +45,43 @@ interface Px {
   readonly y: number;
 }
 
-/** Works out the ground and the lines of a map for a box; `scale` picture elements make one px. */
-export function groundOf(mapped: Mapped, box: MapBox, levels: readonly Level[], scale: number): Ground {
+/** Works out the ground and the lines of a map for a box, in pieces; `scale` picture elements make one px. */
+export function* groundOf(
+  mapped: Mapped,
+  box: MapBox,
+  levels: readonly Level[],
+  scale: number,
+): Generator<void, Ground, void> {
   const cells = cellsOf(mapped, box);
   const place = (line: readonly Px[]): readonly Px[] =>
     line.map(({ x, y }) => ({ x: box.x(x), y: box.y(y) }));
-  return {
-    raster: rasterOf(
-      mapped,
-      Math.round((box.right - box.left) * scale),
-      Math.round((box.bottom - box.top) * scale),
-    ),
-    scale,
-    edges: edgesOf(mapped).map(place),
-    // Between two whole numbers no line runs.
-    lines:
-      cells.length > 0
-        ? []
-        : levels.map(({ value, text }) => ({ text, lines: levelLines(mapped, 0, value).map(place) })),
-    cells,
-  };
+  const raster = yield* rasterInRows(
+    mapped,
+    Math.round((box.right - box.left) * scale),
+    Math.round((box.bottom - box.top) * scale),
+  );
+  yield;
+  const edges = edgesOf(mapped).map(place);
+  yield;
+  const lines: LevelLines[] = [];
+  // Between two whole numbers no line runs.
+  for (const { value, text } of cells.length > 0 ? [] : levels) {
+    lines.push({ text, lines: levelLines(mapped, 0, value).map(place) });
+    yield;
+  }
+  return { raster, scale, edges, lines, cells };
 }
 
 /** The hatching as a picture of its own, which is laid under everything else. */
-export function hatchPicture({ raster, scale }: Ground, ink: Ink, more: number): HTMLCanvasElement {
+export function* hatchPicture(
+  { raster, scale }: Ground,
+  ink: Ink,
+  more: number,
+): Generator<void, HTMLCanvasElement, void> {
   const picture = document.createElement('canvas');
   picture.width = raster.width;
   picture.height = raster.height;
-  const image = new ImageData(hatched(raster, ink, scale, more), raster.width, raster.height);
+  const image = new ImageData(yield* hatched(raster, ink, scale, more), raster.width, raster.height);
   picture.getContext('2d')?.putImageData(image, 0, 0);
   return picture;
 }

@@ -1,6 +1,7 @@
 import { type RefObject, useEffect, useState } from 'react';
 import type { Mapped } from '../../studies/map/map.ts';
 import { capital, type Words } from '../../studies/words.ts';
+import { inTurns } from '../parts/in-turns.ts';
 import type { MapBox } from './map-box.ts';
 import { groundOf, hatchPicture, isRefused, type Level, paintGround } from './paint.ts';
 import { readPaint } from './read-paint.ts';
@@ -47,26 +48,30 @@ export function useGround(canvas: RefObject<HTMLCanvasElement | null>, asked: As
   useEffect(() => {
     const element = canvas.current;
     const pen = element?.getContext('2d');
-    if (element === null || pen === null || pen === undefined || box === undefined) return;
-    const scale = window.devicePixelRatio || 1;
-    const paint = readPaint(element);
-    const ground = groundOf(mapped, box, levels, scale);
-    const hatching = hatchPicture(ground, paint.softInk, paint.more);
-    element.width = Math.round(width * scale);
-    element.height = Math.round(height * scale);
-    pen.setTransform(scale, 0, 0, scale, 0, 0);
-    pen.clearRect(0, 0, width, height);
-    const nameOf = (it: number): string => {
-      const limit = mapped.limits[it - 1];
-      if (isRefused(it) || limit === undefined) return 'Cannot be';
-      return capital(words.limit(limit.name).short);
+    if (element === null || pen === null || pen === undefined || box === undefined) return undefined;
+    const painting = function* (): Generator<void, void, void> {
+      const scale = window.devicePixelRatio || 1;
+      const paint = readPaint(element);
+      const ground = yield* groundOf(mapped, box, levels, scale);
+      const hatching = yield* hatchPicture(ground, paint.softInk, paint.more);
+      yield;
+      element.width = Math.round(width * scale);
+      element.height = Math.round(height * scale);
+      pen.setTransform(scale, 0, 0, scale, 0, 0);
+      pen.clearRect(0, 0, width, height);
+      const nameOf = (it: number): string => {
+        const limit = mapped.limits[it - 1];
+        if (isRefused(it) || limit === undefined) return 'Cannot be';
+        return capital(words.limit(limit.name).short);
+      };
+      const figureOf = words.cell(mapped.ask.results[0] ?? '').bare;
+      const painted = paintGround(pen, ground, hatching, box, { nameOf, figureOf }, taken, paint);
+      setNameless((now) => {
+        const next = painted.nameless.map(nameOf);
+        return next.join() === now.join() ? now : next;
+      });
     };
-    const figureOf = words.cell(mapped.ask.results[0] ?? '').bare;
-    const painted = paintGround(pen, ground, hatching, box, { nameOf, figureOf }, taken, paint);
-    setNameless((now) => {
-      const next = painted.nameless.map(nameOf);
-      return next.join() === now.join() ? now : next;
-    });
+    return inTurns(painting());
   }, [canvas, mapped, box, levels, taken, words, width, height, fresh]);
   return nameless;
 }

@@ -2,10 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { edgesOf, levelLines } from '../../../src/studies/map/edges.ts';
 import { MapReader } from '../../../src/studies/map/look-at.ts';
 import { map } from '../../../src/studies/map/map.ts';
-import { ALLOWED, rasterOf } from '../../../src/studies/map/raster.ts';
+import { ALLOWED, type Raster, rasterInRows } from '../../../src/studies/map/raster.ts';
 import { finish } from '../../../src/studies/study.ts';
 import type { PlainLimit } from '../plain-evaluator.ts';
 import { plainAsk, plainEvaluators } from './plain-map.ts';
+
+function rasterOf(...given: Parameters<typeof rasterInRows>): Raster {
+  const rows = rasterInRows(...given);
+  for (;;) {
+    const step = rows.next();
+    if (step.done === true) return step.value;
+  }
+}
 
 const CIRCLE: PlainLimit = { name: 'circle', of: (at) => at('x') ** 2 + at('y') ** 2, high: 1 };
 const SLOPE: PlainLimit = { name: 'slope', of: (at) => at('y') - at('x'), low: -0.7 };

@@ -20,6 +20,22 @@ export const surveyTable = (plan: Plan, name: string): SurveyTable =>
     rows: [],
   };
 
+/** A normal reading's standard deviation as the half-width of a rectangle with the same one (JCGM 100, 4.3.7). */
+const ROOT_3 = Math.sqrt(3);
+
+/**
+ * A table's rows with one figure more: how far each may be off, its own or the table's usual. A row's own of 0 says
+ * nothing, and counts as usual.
+ */
+export function weighedRows({ name, rows, notes }: SurveyTable): readonly (readonly (number | null)[])[] {
+  const usual = tableNamed(name)?.off_by ?? 0;
+  return rows.map((row, i) => {
+    const note = notes?.[i];
+    const own = note?.offBy ?? 0;
+    return [...row, own > 0 ? own * (note?.normal === true ? ROOT_3 : 1) : usual];
+  });
+}
+
 const within = ({ min, max }: TableColumn, value: number): boolean => value >= min && value <= max;
 
 /** Why rows cannot stand in one of the survey's tables, as one sentence; undefined when they can. */

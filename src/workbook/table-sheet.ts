@@ -1,16 +1,29 @@
-import type { Plan } from '../plan/plan.ts';
-import { MOST_ROWS, tables } from '../plan/tables.ts';
+import type { Plan, SurveyTable } from '../plan/plan.ts';
+import { MOST_ROWS, tables, weighedRows } from '../plan/tables.ts';
+import type { TableTemplate } from '../plan/template.ts';
 
 /** The sheet on which the survey's tables stand side by side, each with room for the most rows it may have. */
 export const TABLE_SHEET = 'tables';
 
 export type Rows = readonly (readonly (number | null)[])[];
 
-/** Rows of every survey table, by name. */
+/** Rows of every survey table, by name; the last figure of a row is what it may be off. */
 export type TableContents = ReadonlyMap<string, Rows>;
 
+const weighed = new WeakMap<SurveyTable, Rows>();
+
+/** A table's rows are the same object until the table changes. */
+function rowsOf(table: SurveyTable): Rows {
+  const known = weighed.get(table) ?? weighedRows(table);
+  weighed.set(table, known);
+  return known;
+}
+
 export const tableContents = (plan: Plan): TableContents =>
-  new Map(plan.tables.map((table) => [table.name, table.rows]));
+  new Map(plan.tables.map((table) => [table.name, rowsOf(table)]));
+
+/** Figures of a row: its columns, and what it may be off. */
+const widthOf = ({ columns }: TableTemplate): number => columns.length + 1;
 
 /** Column letters of the engine, from 0. */
 const letters = (column: number): string =>
@@ -25,10 +38,10 @@ interface TablePlace {
 }
 
 /** Where each table stands. */
-export const tablePlaces: readonly TablePlace[] = tables.map(({ name, columns }, i) => ({
-  name,
-  column: tables.slice(0, i).reduce((sum, it) => sum + it.columns.length, 0),
-  width: columns.length,
+export const tablePlaces: readonly TablePlace[] = tables.map((table, i) => ({
+  name: table.name,
+  column: tables.slice(0, i).reduce((sum, it) => sum + widthOf(it), 0),
+  width: widthOf(table),
 }));
 
 /** What a table's name stands for. */

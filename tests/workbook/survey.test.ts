@@ -108,6 +108,30 @@ describe('a held-out survey', () => {
     );
   });
 
+  it('lets a row that may be further off count less, in slope and in camber', () => {
+    const plan = surveyed((z) => 0.2 * z, [0, 200, 400, 600], { trim: 0, list: 0 });
+    const withRow = (offBy?: number): Plan =>
+      done(
+        addTableRows(plan, 'transom_readings', [
+          { values: [800, 480 - 160 - 12], note: offBy === undefined ? null : { offBy } },
+        ]),
+      );
+    const [clean, plain] = [ask(plan, 'survey_rake'), ask(withRow(), 'survey_rake')];
+    expect(plain - clean).toBeGreaterThan(0.3);
+    expect(ask(withRow(3), 'survey_rake')).toBe(plain);
+    expect(ask(withRow(300), 'survey_rake')).toBeCloseTo(clean, 3);
+    const gaps = (offBy: number) =>
+      done(
+        addTableRows(BARE, 'camber_readings', [
+          { values: [300, 18.0652708018288], note: null },
+          { values: [-300, 30], note: { offBy } },
+        ]),
+      );
+    // Sagitta of a 600 mm chord on R 2500, closed form; the wrong row all but gone.
+    expect(ask(gaps(1000), 'survey_camber_radius')).toBeCloseTo(2500, 1);
+    expect(ask(gaps(1), 'survey_camber_radius')).toBeLessThan(2000);
+  });
+
   it('says which rows do not go with the rest, and still counts them', () => {
     const plan = surveyed((z) => 0.2 * z, [0, 100, 200, 300, 400, 500, 600], { trim: 0, list: 0 });
     expect(ask(plan, 'transom_suspicious')).toBe(0);

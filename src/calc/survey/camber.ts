@@ -1,5 +1,6 @@
 import { type Answer, NoAnswer } from '../answer.ts';
 import { record, type Table } from '../record.ts';
+import { weightsOf } from './line.ts';
 
 /** Sagitta of a circle of curvature k over a half chord, in the form that keeps its digits. */
 const sagitta = (k: number, half: number): number => (k * half * half) / (1 + Math.sqrt(1 - (k * half) ** 2));
@@ -19,8 +20,9 @@ const FLAT = 1e-8;
  * rows by Gauss's method on the curvature. 0 for a flat face.
  */
 export function surveyCamber(rows: Table): Answer {
+  const weights = weightsOf(rows);
   const used = rows
-    .map((row) => ({ half: Math.abs(row[0] ?? 0), gap: row[1] ?? 0 }))
+    .map((row, i) => ({ half: Math.abs(row[0] ?? 0), gap: row[1] ?? 0, weight: weights[i] ?? 1 }))
     .filter((it) => it.half > 0);
   if (used.length === 0) return new NoAnswer('The camber needs a row with a distance out and a gap.');
   const widest = Math.max(...used.map((it) => it.half));
@@ -28,10 +30,10 @@ export function surveyCamber(rows: Table): Answer {
   let k = 0;
   for (let round = 0; round < ROUNDS; round++) {
     let [up, down] = [0, 0];
-    for (const { half, gap } of used) {
+    for (const { half, gap, weight } of used) {
       const by = bySagitta(k, half);
-      up += by * (gap - sagitta(k, half));
-      down += by * by;
+      up += weight * by * (gap - sagitta(k, half));
+      down += weight * by * by;
     }
     const next = Math.max(-most, Math.min(most, k + up / down));
     const moved = Math.abs(next - k);

@@ -11,6 +11,8 @@ export interface Line {
   /** Point minus line, in the order given. */
   readonly residuals: readonly number[];
   readonly residualSquares: number;
+  /** What each point counts, their mean 1; all 1 where the points say nothing of how far they may be off. */
+  readonly weights: readonly number[];
 }
 
 /** How well a line is known; it takes a third point. */
@@ -23,10 +25,26 @@ export interface LineErrors {
 
 type Point = readonly number[];
 
-const mean = (values: readonly number[]): number => values.reduce((sum, it) => sum + it, 0) / values.length;
+/** Mean of values whose weights have the mean 1. */
+const mean = (values: readonly number[], weights: readonly number[]): number =>
+  values.reduce((sum, it, i) => sum + it * (weights[i] as number), 0) / values.length;
 
 /**
- * The line through (x, y) points by ordinary least squares. The sums are taken about the means, which keeps the digits
+ * Weights of rows by the inverse square of what each may be off, the third figure of a row; all 1 when a row lacks it,
+ * and when all are alike, so that such rows give the ordinary fit to the last digit.
+ */
+export function weightsOf(points: readonly Point[]): readonly number[] {
+  const offBys = points.map((row) => row[2] ?? 0);
+  const first = offBys[0] ?? 0;
+  if (offBys.some((it) => !(it > 0)) || offBys.every((it) => it === first)) return points.map(() => 1);
+  const raw = offBys.map((it) => 1 / (it * it));
+  const all = raw.reduce((sum, it) => sum + it, 0);
+  return raw.map((it) => (it * points.length) / all);
+}
+
+/**
+ * The line through (x, y) points by least squares; where rows say as a third figure how far they may be off, each counts
+ * by the inverse square of that. Spread and residual squares are then weighted, with weights of mean 1. The sums are taken about the means, which keeps the digits
  * that the textbook's sums of squares lose.
  */
 export function fitLine(points: readonly Point[]): Line | NoAnswer {
@@ -34,13 +52,15 @@ export function fitLine(points: readonly Point[]): Line | NoAnswer {
   if (count < 2) return new NoAnswer(`A line takes two rows or more; the table has ${count} in use.`);
   const xs = points.map((row) => row[0] ?? 0);
   const ys = points.map((row) => row[1] ?? 0);
-  const [middle, level] = [mean(xs), mean(ys)];
+  const weights = weightsOf(points);
+  const [middle, level] = [mean(xs, weights), mean(ys, weights)];
   let spread = 0;
   let together = 0;
   for (let i = 0; i < count; i++) {
     const dx = (xs[i] as number) - middle;
-    spread += dx * dx;
-    together += dx * ((ys[i] as number) - level);
+    const weight = weights[i] as number;
+    spread += weight * dx * dx;
+    together += weight * dx * ((ys[i] as number) - level);
   }
   if (!(spread > 0)) return new NoAnswer('All rows are at the same height, so no line goes through them.');
   const slope = together / spread;
@@ -52,7 +72,8 @@ export function fitLine(points: readonly Point[]): Line | NoAnswer {
     middle,
     spread,
     residuals,
-    residualSquares: residuals.reduce((sum, it) => sum + it * it, 0),
+    residualSquares: residuals.reduce((sum, it, i) => sum + (weights[i] as number) * it * it, 0),
+    weights,
   };
 }
 

@@ -24,15 +24,18 @@ const SELDOM = 0.05;
 export function suspiciousRows(rows: Table, offBy: number): readonly Suspect[] {
   const line = fitLine(rows);
   if (line instanceof NoAnswer || line.count < 4) return [];
-  const { count, middle, spread, residuals, residualSquares } = line;
+  const { count, middle, spread, residuals, residualSquares, weights } = line;
   const freedom = count - 3;
   return residuals.flatMap((off, at): Suspect[] => {
     const away = (rows[at]?.[0] ?? 0) - middle;
-    const free = 1 - 1 / count - (away * away) / spread;
+    const weight = weights[at] ?? 1;
+    const free = 1 - weight * (1 / count + (away * away) / spread);
+    const mayBe = Math.max(offBy, rows[at]?.[2] ?? 0);
+    const weighed = off * Math.sqrt(weight);
     // A row that alone holds one end of the line has no residual of its own.
-    if (!(free > 1e-12) || !(Math.abs(off) > offBy)) return [];
-    const others = Math.max(0, residualSquares - (off * off) / free) / freedom;
-    const studentised = off / Math.sqrt(Math.max(others, Number.MIN_VALUE) * free);
+    if (!(free > 1e-12) || !(Math.abs(off) > mayBe)) return [];
+    const others = Math.max(0, residualSquares - (weighed * weighed) / free) / freedom;
+    const studentised = weighed / Math.sqrt(Math.max(others, Number.MIN_VALUE) * free);
     return studentTails(studentised, freedom) * count < SELDOM ? [{ at, off, studentised }] : [];
   });
 }

@@ -2,6 +2,8 @@ import { NoAnswer } from '../../calc/answer.ts';
 import { fitLine } from '../../calc/survey/line.ts';
 import { suspiciousRows } from '../../calc/survey/suspicious.ts';
 import type { TableRow } from '../../plan/edit/tables.ts';
+import { weighedRows } from '../../plan/tables.ts';
+import type { TableTemplate } from '../../plan/template.ts';
 
 /** A row that is on the line's picture. */
 export interface FittedRow {
@@ -17,17 +19,29 @@ export interface FittedRow {
 /** A plumb line's complete rows with the straight line through them; undefined while no line goes through them. */
 export function fittedRows(
   rows: readonly TableRow[],
-  offBy: number,
+  table: Pick<TableTemplate, 'name' | 'off_by'>,
 ): { readonly rows: readonly FittedRow[]; readonly at: (height: number) => number } | undefined {
-  const used = rows.flatMap(({ values: [height, distance] }, at) =>
-    typeof height === 'number' && typeof distance === 'number' ? [{ at, height, distance }] : [],
+  const weighed = weighedRows({
+    name: table.name,
+    columns: [],
+    rows: rows.map((row) => row.values),
+    notes: rows.map((row) => row.note),
+  });
+  const used = weighed.flatMap(([height, distance, mayBe], at) =>
+    typeof height === 'number' && typeof distance === 'number'
+      ? [{ at, height, distance, mayBe: mayBe ?? table.off_by }]
+      : [],
   );
-  const points = used.map(({ height, distance }) => [height, distance] as const);
+  const points = used.map(({ height, distance, mayBe }) => [height, distance, mayBe] as const);
   const line = fitLine(points);
   if (line instanceof NoAnswer) return undefined;
-  const suspects = new Set(suspiciousRows(points, offBy).map((it) => it.at));
+  const suspects = new Set(suspiciousRows(points, table.off_by).map((it) => it.at));
   return {
     at: (height) => line.intercept + line.slope * height,
-    rows: used.map((row, i) => ({ ...row, off: line.residuals[i] ?? 0, suspicious: suspects.has(i) })),
+    rows: used.map(({ mayBe: _mayBe, ...row }, i) => ({
+      ...row,
+      off: line.residuals[i] ?? 0,
+      suspicious: suspects.has(i),
+    })),
   };
 }

@@ -42,10 +42,7 @@ export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
   );
   const [gone, setGone] = useState<Gone>();
   const [pasting, setPasting] = useState(false);
-  const fit = useMemo(
-    () => (plumbed ? fittedRows(rows, table.off_by) : undefined),
-    [plumbed, rows, table.off_by],
-  );
+  const fit = useMemo(() => (plumbed ? fittedRows(rows, table) : undefined), [plumbed, rows, table]);
   const add = (more: readonly TableRow[]) =>
     session.edit(`Row of ${table.label}`, (it) => addTableRows(it, table.name, more));
   const remove = (at: number): void => {

@@ -41,6 +41,37 @@ describe('a straight line by least squares', () => {
     expect(relative(line(points).intercept, theirs.b)).toBeLessThan(1e-8);
   });
 
+  it('counts a row by the inverse square of what it may be off', () => {
+    // Half as far off counts four times: the same line as four such rows, by a general-purpose library.
+    const rows = [
+      [0, 500, 2],
+      [150, 471, 1],
+      [330, 436, 2],
+      [480, 409, 1],
+      [700, 361, 2],
+    ] as const;
+    const repeated = rows.flatMap(([x, y, off]) => Array.from({ length: 4 / off ** 2 }, () => [x, y]));
+    expect(repeated).toHaveLength(11);
+    const theirs = linearRegression(repeated);
+    const it = line(rows);
+    expect(relative(it.slope, theirs.m)).toBeLessThan(1e-12);
+    expect(relative(it.intercept, theirs.b)).toBeLessThan(1e-12);
+    expect(relative(it.slope, line(rows.map(([x, y]) => [x, y])).slope)).toBeGreaterThan(1e-4);
+    // The standard errors of y = a + bx with known relative weights: s² (XᵀWX)⁻¹, written out.
+    const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
+    const w = ([, , off]: (typeof rows)[number]) => 1 / off ** 2;
+    const [sw, swx, swxx] = [sum(w), sum((r) => w(r) * r[0]), sum((r) => w(r) * r[0] ** 2)];
+    const s2 = sum((r) => w(r) * (r[1] - theirs.b - theirs.m * r[0]) ** 2) / (rows.length - 2);
+    const known = errors(it);
+    expect(relative(known.slope, Math.sqrt((s2 * sw) / (sw * swxx - swx ** 2)))).toBeLessThan(1e-9);
+    expect(relative(known.intercept, Math.sqrt((s2 * swxx) / (sw * swxx - swx ** 2)))).toBeLessThan(1e-9);
+  });
+
+  it('gives the ordinary line, to the last digit, when all may be as far off', () => {
+    const same = line(points.map(([x, y]) => [x, y, 3]));
+    expect(same).toEqual(line(points));
+  });
+
   it('says what is missing', () => {
     expect(fitLine([[1, 2]])).toEqual(new NoAnswer('A line takes two rows or more; the table has 1 in use.'));
     expect(

@@ -49,13 +49,13 @@ describe('rows pasted', () => {
 
 describe('the line through the rows', () => {
   it('leaves out what is not complete, and says how far each is off', () => {
-    const fit = fittedRows(rows('0;0\n100;6\n150;\n200;0'), 3);
+    const fit = fittedRows(rows('0;0\n100;6\n150;\n200;0'), READINGS);
     expect(fit?.rows.map((it) => [it.at, it.off])).toEqual([
       [0, -2],
       [1, 4],
       [3, -2],
     ]);
-    expect(fittedRows(rows('0;0'), 3)).toBeUndefined();
+    expect(fittedRows(rows('0;0'), READINGS)).toBeUndefined();
   });
 });
 

@@ -37,14 +37,14 @@ const CELLS: Readonly<Record<string, Content>> = {
   sum_off: { formula: '=0.1+0.2-0.3' },
 };
 
-/** A survey table, with a row that lacks a figure. */
+/** A survey table, with a row that lacks a figure; the last figure of each is what it may be off. */
 const TABLE = 'transom_readings';
 const ROWS = [
-  [0, 500],
-  [200, 470],
-  [300, null],
-  [450, 425],
-  [700, 400],
+  [0, 500, 3],
+  [200, 470, 3],
+  [300, null, 3],
+  [450, 425, 1],
+  [700, 400, 3],
 ];
 
 const NAMES = Object.keys(CELLS);

@@ -37,25 +37,26 @@ export interface Case {
   readonly varied: readonly string[];
 }
 
+/** Rows as the engine takes them: the last figure of each is what it may be off. */
 const MEASURED = new Map([
   [
     'transom_readings',
     [
-      [0, 510],
-      [250, 560],
-      [500, 600],
-      [800, 660],
+      [0, 510, 3],
+      [250, 560, 2],
+      [500, 600, 3],
+      [800, 660, 5],
     ],
   ],
   [
     'rudder_readings',
     [
-      [-200, 470],
-      [-1100, 450],
+      [-200, 470, 3],
+      [-1100, 450, 3],
     ],
   ],
-  ['keep_outs_outside', [[-300, -200, 600, 900]]],
-  ['obstacles', [[-200, 50, 900, 9000, 5]]],
+  ['keep_outs_outside', [[-300, -200, 600, 900, 3]]],
+  ['obstacles', [[-200, 50, 900, 9000, 5, 10]]],
 ]);
 
 const numbersOnly = inputs.filter(({ type }) => type === 'number').map(({ name }) => name);

@@ -8,6 +8,7 @@ import { clashWith, type Entered, enterText, enterValue } from '../workbook/ente
 import type { Judgement, LimitAnswer } from '../workbook/judged.ts';
 import type { Workbook } from '../workbook/workbook.ts';
 import { emptyJournal, type Journal, redoStep, undoStep, withStep } from './journal.ts';
+import { errorsNow, withErrors } from './survey/follow-errors.ts';
 
 /** A text that was refused: kept as typed, with the reason, until it is mended or dropped. */
 export interface Draft {
@@ -242,19 +243,32 @@ export class Session {
       this.#tell();
       return;
     }
-    this.#journal = withStep(this.#journal, { label, before: this.#plan, after, gesture, opens });
-    this.#show(after);
+    const before = this.#plan;
+    this.#work(after);
+    this.#journal = withStep(this.#journal, { label, before, after: this.#plan, gesture, opens });
+    this.#tell();
   }
 
   #show(plan: Plan): void {
+    this.#work(plan);
+    this.#tell();
+  }
+
+  /** Takes a plan up and works its answers out. */
+  #work(plan: Plan): void {
     this.#plan = plan;
     if (this.#workbook !== undefined) {
+      const errors = errorsNow((name) => this.#answers.get(name)?.value);
       const changed = this.#workbook.show(plan, plan.active);
       for (const name of changed) this.#answers.set(name, this.#workbook.answer(name));
       this.#changed = changed;
       this.#judge();
+      this.#plan = withErrors(
+        plan,
+        errors,
+        errorsNow((name) => this.#answers.get(name)?.value),
+      );
     }
-    this.#tell();
   }
 
   #readAll(): void {

@@ -9,7 +9,8 @@ import { whatChanges } from '../../../src/session/plan-file/what-changes.ts';
 import { Session } from '../../../src/session/session.ts';
 import { fittedRows } from '../../../src/session/survey/fitted-rows.ts';
 import { readRows } from '../../../src/session/survey/read-rows.ts';
-import { TAKE_OVERS, takeOver, takeOverFor } from '../../../src/session/survey/take-over.ts';
+import { takeOver, takeOverFor } from '../../../src/session/survey/take-over.ts';
+import { TAKE_OVERS } from '../../../src/session/survey/take-overs.ts';
 import { Workbook } from '../../../src/workbook/workbook.ts';
 
 const READINGS = tableNamed('transom_readings') as TableTemplate;
@@ -99,6 +100,28 @@ describe('taking a reading over', () => {
     expect(again.ok && again.plan.inputs.get('transom_rake')).toEqual(reading);
     session.undo();
     expect(session.value('transom_rake')).toBe(-10);
+  });
+
+  it('carries the standard error of the rows as they are, until somebody says otherwise', () => {
+    const session = opened();
+    session.edit('rows', (it) =>
+      addTableRows(it, 'transom_readings', rows('0;500\n100;521\n200;540\n300;561')),
+    );
+    const offer = takeOverFor(session.plan, 'transom_rake');
+    if (offer === undefined) throw new Error('Nothing is offered.');
+    takeOver(session, offer, 'Rake');
+    const first = session.reading('transom_rake')?.offBy;
+    session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('400;585')));
+    const second = session.reading('transom_rake')?.offBy;
+    expect(second).not.toBe(first);
+    expect(second).toBe(session.value('survey_rake_error'));
+    session.undo();
+    expect(session.reading('transom_rake')?.offBy).toBe(first);
+    session.redo();
+    expect(session.reading('transom_rake')?.offBy).toBe(second);
+    session.annotate('transom_rake', { offBy: 0.5 });
+    session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('500;601')));
+    expect(session.reading('transom_rake')?.offBy).toBe(0.5);
   });
 
   it('follows a result that is there for an input that is there', () => {

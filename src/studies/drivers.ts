@@ -7,7 +7,7 @@ import { errorsAmong, type Varied } from './drivers/varied.ts';
 import { isFailing } from './look.ts';
 import { Meter } from './meter.ts';
 import type { Evaluators, Road } from './points.ts';
-import type { Study } from './study.ts';
+import type { Progress, Study } from './study.ts';
 import { errorModel } from './uncertain/error-model.ts';
 import { reaches } from './uncertain/reaches.ts';
 import { furthest } from './uncertain/reading-error.ts';
@@ -45,11 +45,15 @@ export interface LimitDrivers {
 
 export interface Drivers {
   readonly road: Road;
+  /** A first answer: what turns a limit soonest was not looked for yet, and shares, if any, are from few draws. */
+  readonly first?: true;
   readonly limits: readonly LimitDrivers[];
 }
 
 const REPEATS = 16;
 const POINTS = 128;
+/** Points in each repeat of the first estimate. */
+const FEW_POINTS = 16;
 const CERTAINTY = 0.95;
 /** Factors whose measurement is tried again for each limit. */
 const MOST_AGAIN = 6;
@@ -93,12 +97,31 @@ export function* drivers(evaluators: Evaluators, ask: DriversAsk): Study<Drivers
     room: room[0] ?? Number.NaN,
   }));
   const steep = yield* slopes(everything, inputs, meter);
-  const turns = yield* soonest(everything, inputs, meter);
+  interface OfLimit {
+    readonly shares: readonly Share[];
+    readonly again?: readonly Again[];
+  }
+  const answer = (turns: readonly (Turn | null)[], found: ReadonlyMap<string, OfLimit>): Drivers => ({
+    road: everything.road,
+    limits: everything.limits.map((limit, i) => ({
+      limit,
+      holds: !isFailing(now[i]?.state),
+      room: Number.isNaN(now[i]?.room) ? null : (now[i]?.room ?? null),
+      drivers: driversOf(inputs, steep[i]),
+      soonest: turns[i] ?? null,
+      ...found.get(limit),
+    })),
+  });
+  const early = (found: ReadonlyMap<string, OfLimit>): Progress => ({
+    ...meter.did(0),
+    soFar: { ...answer([], found), first: true } satisfies Drivers,
+  });
+  yield early(new Map());
 
   const errors = errorsAmong(inputs);
   const model = errorModel(errors, ask.share);
   const asked = ask.limits.filter((it) => everything.limits.includes(it));
-  const found = new Map<string, { readonly shares: readonly Share[]; readonly again: readonly Again[] }>();
+  const found = new Map<string, OfLimit>();
   if (asked.length > 0 && errors.length > 0) {
     const some = evaluators.points(
       ask.scenario,
@@ -108,8 +131,11 @@ export function* drivers(evaluators: Evaluators, ask: DriversAsk): Study<Drivers
     const reached = yield* reaches(some, model, ask.seed, meter);
     const factors = [...new Set(reached.flat())].sort((a, b) => a - b);
     const settings = { factors, repeats: REPEATS, points: POINTS, seed: ask.seed, certainty: CERTAINTY };
+    const bySize = (all: readonly Share[]): Share[] => all.toSorted((a, b) => b.total.value - a.total.value);
+    const few = yield* shares(some, model, { ...settings, points: FEW_POINTS }, meter);
+    yield early(new Map(some.limits.map((limit, i) => [limit, { shares: bySize(few[i] ?? []) }])));
     const shared = yield* shares(some, model, settings, meter);
-    const largest = shared.map((it) => [...it].sort((a, b) => b.total.value - a.total.value));
+    const largest = shared.map(bySize);
     const tried = [...new Set(largest.flatMap((it) => it.slice(0, MOST_AGAIN)).map((it) => it.factor))];
     const places = tried.map((it) => model.factors.indexOf(it));
     const better = yield* again(some, model, places, ask.seed, meter);
@@ -121,15 +147,5 @@ export function* drivers(evaluators: Evaluators, ask: DriversAsk): Study<Drivers
       });
     }
   }
-  return {
-    road: everything.road,
-    limits: everything.limits.map((limit, i) => ({
-      limit,
-      holds: !isFailing(now[i]?.state),
-      room: Number.isNaN(now[i]?.room) ? null : (now[i]?.room ?? null),
-      drivers: driversOf(inputs, steep[i]),
-      soonest: turns[i] ?? null,
-      ...found.get(limit),
-    })),
-  };
+  return answer(yield* soonest(everything, inputs, meter), found);
 }

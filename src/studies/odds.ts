@@ -7,7 +7,7 @@ import { designPoints } from './odds/design-points.ts';
 import { firstOrder } from './odds/first-order.ts';
 import { type Rare, rare } from './odds/rare.ts';
 import { ScoredRoom } from './odds/rooms-at.ts';
-import { sampled } from './odds/sampled.ts';
+import { type SampledAll, sampled } from './odds/sampled.ts';
 import { type Worst, worstCases } from './odds/worst-case.ts';
 import type { Evaluators } from './points.ts';
 import type { Progress, Study } from './study.ts';
@@ -19,6 +19,8 @@ export type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
 
 /** Chances below this are looked for about their design points. */
 const SMALL = 1e-3;
+/** Draws of the first estimate. */
+const FIRST = { repeats: 16, points: 64 };
 const RARE_REPEATS = 16;
 const RARE_POINTS = 1024;
 /** Most centres sampled about for all limits together. */
@@ -101,51 +103,59 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
   );
   const single = steep.map((of) => of.map((it) => (it === null ? 0 : steeper(it))));
   const reached = yield* reaches(evaluator, model, ask.seed, meter);
-  const worst = yield* worstCases(evaluator, model, single, meter);
   const parts = single.map((of) => of.map((it, i) => it * (errors[i]?.offBy ?? 0)));
-  const all = yield* sampled(evaluator, model, byWeight(model, parts), ask, meter);
+  const order = byWeight(model, parts);
+  const answer = (
+    worst: readonly Worst[],
+    all: SampledAll,
+    rares: ReadonlyMap<number, RareFound>,
+    together?: Rare,
+  ): Odds => {
+    const limits = evaluator.limits.map((limit, i): LimitOdds => {
+      const found = rares.get(i);
+      const room = now[i]?.room ?? Number.NaN;
+      return {
+        limit,
+        room: Number.isNaN(room) ? null : room,
+        holds: now[i]?.fails === false,
+        firstOrder: firstOrder(model, room, steep[i]),
+        worst: worst[i] ?? { room: null, fails: false, at: [] },
+        sampled: all.limits[i] ?? all.together,
+        ...(found === undefined ? {} : { rare: found.rare }),
+      };
+    });
+    const chances = limits.flatMap((it) => (it.firstOrder === null ? [] : [it.firstOrder.fails]));
+    const sum = chances.reduce((a, b) => a + b, 0);
+    return {
+      road: evaluator.road,
+      limits,
+      together: {
+        sampled: all.together,
+        ...(together === undefined ? {} : { rare: together }),
+        firstOrder: chances.length === 0 ? null : Math.min(1, sum),
+        worstHolds: worst.every((it) => !it.fails),
+      },
+    };
+  };
+  const corners = yield* worstCases(evaluator, model, single, meter, 0);
+  const few = yield* sampled(evaluator, model, order, { ...ask, ...FIRST }, meter);
+  yield { ...meter.did(0), soFar: { ...answer(corners, few, new Map()), first: true } satisfies Odds };
 
+  const worst = yield* worstCases(evaluator, model, single, meter);
+  const all = yield* sampled(evaluator, model, order, ask, meter);
   const bounded = errors.every((it) => it.law === 'rectangular');
   const rares = new Map<number, RareFound>();
   for (const [i, limit] of evaluator.limits.entries()) {
     if (!isSearched(now[i]?.fails === false, worst[i], all.limits[i], bounded)) continue;
     rares.set(i, yield* rareOf(evaluators, ask, model, limit, reached[i] ?? [], meter));
   }
-  const limits = evaluator.limits.map((limit, i): LimitOdds => {
-    const found = rares.get(i);
-    const room = now[i]?.room ?? Number.NaN;
-    return {
-      limit,
-      room: Number.isNaN(room) ? null : room,
-      holds: now[i]?.fails === false,
-      firstOrder: firstOrder(model, room, steep[i]),
-      worst: worst[i] ?? { room: null, fails: false, at: [] },
-      sampled: all.limits[i] ?? all.together,
-      ...(found === undefined ? {} : { rare: found.rare }),
-    };
-  });
+  const isRare = all.together.fails.value < SMALL && rares.size > 0;
+  if (!isRare) return answer(worst, all, rares);
   const centres = [...rares.values()]
     .flatMap((it) => it.centres)
     .sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
     .slice(0, MOST_CENTRES);
-  const isRare = all.together.fails.value < SMALL && rares.size > 0;
   const { seed, certainty } = ask;
   const settings = { repeats: RARE_REPEATS, points: RARE_POINTS, seed, certainty };
-  const chances = limits.flatMap((it) => (it.firstOrder === null ? [] : [it.firstOrder.fails]));
-  return {
-    road: evaluator.road,
-    limits,
-    together: {
-      sampled: all.together,
-      ...(isRare ? { rare: yield* rare(pointsFor(evaluators, ask), model, centres, settings, meter) } : {}),
-      firstOrder:
-        chances.length === 0
-          ? null
-          : Math.min(
-              1,
-              chances.reduce((a, b) => a + b, 0),
-            ),
-      worstHolds: worst.every((it) => !it.fails),
-    },
-  };
+  return answer(worst, all, rares, yield* rare(pointsFor(evaluators, ask), model, centres, settings, meter));
 }

@@ -47,6 +47,8 @@ export interface LimitOdds {
 
 export interface Odds {
   readonly road: Road;
+  /** A first estimate, from few draws and the first corners alone; the answer itself has no such mark. */
+  readonly first?: true;
   readonly limits: readonly LimitOdds[];
   readonly together: {
     readonly sampled: Sampled;

@@ -56,6 +56,8 @@ export function* worstCases(
   /** For each limit, the change of its room by each reading to first order. */
   slopes: readonly (readonly number[])[],
   meter: Meter,
+  /** None: only the corners that the slopes point to are looked at. */
+  rounds = ROUNDS,
 ): Generator<Progress, Worst[], void> {
   const lines = linesOf(model);
   const corners = evaluator.limits.map((_, limit): Corner => {
@@ -95,7 +97,7 @@ export function* worstCases(
   // Which lines matter to which limit is seen from its own corner.
   let open = corners.map((_, limit) => limit);
   const matter = corners.map(() => new Set<number>());
-  for (let round = 0; round < ROUNDS && open.length > 0; round++) {
+  for (let round = 0; round < rounds && open.length > 0; round++) {
     const tries = open.flatMap((limit) => {
       const place: readonly number[] = corners[limit]?.place ?? [];
       const among = round === 0 ? lines.keys() : (matter[limit] ?? []);

@@ -3,6 +3,7 @@ import { standingOf, worstFirst } from '../../session/standing.ts';
 import { driversAsk } from '../../session/studies/asks.ts';
 import { driverWords } from '../../session/studies/driver-words.ts';
 import { againSentence, moverSentence, shareSentence, soonestSentence } from '../../studies/drivers/words.ts';
+import type { Drivers } from '../../studies/drivers.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
 import { StudyWait } from '../parts/study-wait.tsx';
@@ -28,7 +29,9 @@ export function DriversPanel() {
   );
   const state = useStudy(ask && { study: 'drivers', ask, urgent: true, key: `${limit} ${ask.share}` });
   const words = useMemo(() => driverWords(plan), [plan]);
-  const found = state.value?.limits.find((it) => it.limit === limit);
+  const early = state.stale ? (state.progress?.soFar as Drivers | undefined) : undefined;
+  const answer = early ?? state.value;
+  const found = answer?.limits.find((it) => it.limit === limit);
   const options = graded.map((it) => ({ name: it.name, label: limitTitle(it) }));
   const shared = found?.shares?.filter((it) => it.factor.shared) ?? [];
   return (
@@ -55,8 +58,13 @@ export function DriversPanel() {
           )}
           <div className="drivers-says type-text">
             <p>{moverSentence(found, words)}</p>
-            <p>{soonestSentence(found, words)}</p>
-            <p>{shareSentence(found, words)}</p>
+            {answer?.first !== true && <p>{soonestSentence(found, words)}</p>}
+            {found.shares !== undefined && <p>{shareSentence(found, words)}</p>}
+            {answer?.first === true && (
+              <p className="type-small">
+                A first estimate; closer figures, and what turns it soonest, follow.
+              </p>
+            )}
             {shared.length === 0 && ask?.share === 0 && (
               <p className="type-small base-soft">
                 Every reading is taken to be off by itself; readings with one instrument can share their error

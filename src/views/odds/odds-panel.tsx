@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { CERTAINTY, oddsAsk } from '../../session/studies/asks.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { togetherSentence } from '../../studies/odds/words.ts';
+import type { Odds } from '../../studies/odds.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
 import { StudyWait } from '../parts/study-wait.tsx';
 import { useStudy } from '../parts/use-study.ts';
@@ -21,7 +22,8 @@ export function OddsPanel() {
   const words = useMemo(() => studyWords(plan), [plan]);
   const titles = new Map(limits.map((it) => [it.name, limitTitle(it)]));
   const title = (limit: string): string => titles.get(limit) ?? limit;
-  const found = state.value;
+  const early = state.stale ? (state.progress?.soFar as Odds | undefined) : undefined;
+  const found = early ?? state.value;
   const sure =
     found?.limits.filter(
       (it) => !it.worst.fails && it.sampled.hits === 0 && it.rare === undefined && it.room !== null,
@@ -48,12 +50,18 @@ export function OddsPanel() {
           <OddsTable odds={found} words={words} title={title} />
           {sure.length > 0 && (
             <p className="type-small">
-              Hold even in the worst case found, and failed in none of{' '}
+              Hold even in the worst case found{found.first === true && ' so far'}, and failed in none of{' '}
               {found.together.sampled.count.toLocaleString('en-GB')} draws:{' '}
               {sure.map((it) => title(it.limit)).join(', ')}.
             </p>
           )}
         </>
+      )}
+      {found?.first === true && (
+        <p className="type-small">
+          A first estimate, from {found.together.sampled.count.toLocaleString('en-GB')} draws and the nearest
+          worst cases alone; closer figures follow.
+        </p>
       )}
       <StudyWait says="The odds" state={state} />
       <label className="odds-fine type-small">

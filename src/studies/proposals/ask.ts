@@ -90,8 +90,15 @@ export interface Loosening {
 
 /** Why nothing holds. */
 export interface Conflict {
-  /** The smallest set of limits that no mount keeps all of. */
+  /** Limits that no mount was found to keep all of; any fewer of them some mount keeps. */
   readonly limits: readonly string[];
+  /** Whether no smaller set of limits conflicts, as far as mounts were looked at. */
+  readonly isSmallest: boolean;
+  /**
+   * What the conflict rests on: every mount there is, a search that judged these limits alone, or nothing but the
+   * mounts that happened to be looked at.
+   */
+  readonly shownBy: 'every mount' | 'a search' | 'chance';
   /** The mount that comes nearest to keeping all. */
   readonly nearest: Mount;
   /** Single changes that would free it, the least first. */

@@ -1,4 +1,4 @@
-/** Most limits that are looked for as one conflict. */
+/** Most limits among which the smallest conflict is looked for; a larger one is only made as small as it can be. */
 const LARGEST = 4;
 
 /**
@@ -22,14 +22,24 @@ export class FailingSets {
     return this.#sets;
   }
 
-  /** The smallest set of limits that meets every one; the first in the limits' order. Undefined when it is too large. */
-  smallest(): readonly number[] | undefined {
+  /**
+   * The smallest set of limits that meets every one, the first in the limits' order. Beyond four limits: one that can
+   * spare none of its own, though a smaller one made of others may be. Undefined where nothing failed.
+   */
+  smallest(): { readonly limits: readonly number[]; readonly isSmallest: boolean } | undefined {
     const all = [...new Set(this.#sets.flat())].sort((a, b) => a - b);
     for (let size = 1; size <= Math.min(LARGEST, all.length); size++) {
       const found = this.#meeting([], 0, all, size);
-      if (found !== undefined) return found;
+      if (found !== undefined) return { limits: found, isSmallest: true };
     }
-    return undefined;
+    if (all.length === 0) return undefined;
+    const isMet = (limits: readonly number[]): boolean =>
+      this.#sets.every((set) => set.some((it) => limits.includes(it)));
+    const spared = all.reduce<readonly number[]>((kept, it) => {
+      const fewer = kept.filter((other) => other !== it);
+      return isMet(fewer) ? fewer : kept;
+    }, all);
+    return { limits: spared, isSmallest: false };
   }
 
   #meeting(

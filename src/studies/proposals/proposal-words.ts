@@ -58,13 +58,23 @@ export function proposalSentence({ best, ...mount }: Proposal, words: Words): st
   return `${[what, nearestWords(mount, words), oddsWords(mount)].filter((it) => it !== '').join('; ')}.`;
 }
 
-/** Why nothing holds, in one sentence. */
-export function conflictSentence({ limits }: Conflict, words: Words): string {
+const SHOWN: Readonly<Record<Conflict['shownBy'], string>> = {
+  'every mount': '',
+  'a search': '',
+  chance: ' That is not proved: a mount that keeps them may lie where nothing was looked at.',
+};
+
+/** Why nothing holds, and how sure that is. */
+export function conflictSentence({ limits, isSmallest, shownBy }: Conflict, words: Words): string {
   const names = [...new Set(limits.map((it) => words.limit(it).short))];
   if (names.length === 0) return 'No mount with an answer was found.';
-  return names.length === 1
-    ? `No mount found keeps the limit on ${listed(names)}, whatever else is given up.`
-    : `No mount found keeps the limits on ${listed(names)} together; any fewer of them can be kept.`;
+  const none = shownBy === 'every mount' ? 'No mount at all keeps' : 'No mount found keeps';
+  const more = isSmallest ? '' : ' Whether fewer limits than these conflict was not looked into.';
+  const says =
+    names.length === 1
+      ? `${none} the limit on ${listed(names)}, whatever else is given up.`
+      : `${none} the limits on ${listed(names)} together; any fewer of them can be kept.`;
+  return `${says}${more}${SHOWN[shownBy]}`;
 }
 
 /** A change that would free it: `Holds with face gap (least) at 20 mm in place of 25 mm.` */

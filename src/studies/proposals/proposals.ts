@@ -9,7 +9,7 @@ import { likeliest } from './likeliest.ts';
 import { loosen } from './loosen.ts';
 import { MountOdds } from './mount-odds.ts';
 import { NearMisses } from './near-misses.ts';
-import { search } from './search.ts';
+import { countOf, search } from './search.ts';
 import { tidied } from './tidy.ts';
 
 /** Mounts looked at where the formula engine answers each by itself. */
@@ -95,12 +95,16 @@ function* conflictOf(
   found: Found,
   watch: Watch,
   ranges: readonly PointRange[],
+  /** Evaluations that the search before it had. */
+  looked: number,
 ): Generator<Progress, Conflict | undefined, void> {
   const { sets, misses, archive } = found;
   const random = seeded(ask.seed + 1);
-  let limits = sets.smallest();
-  for (let n = 0; n < MOST_CHECKS && limits !== undefined; n++) {
-    const judged = new Set(limits);
+  const isEvery = countOf(ask.freed) <= looked;
+  let shownBy: Conflict['shownBy'] = isEvery ? 'every mount' : 'chance';
+  let smallest = sets.smallest();
+  for (let n = 0; n < MOST_CHECKS && smallest !== undefined && !isEvery; n++) {
+    const judged = new Set(smallest.limits);
     const evaluations = Math.min(PER_CHECK, ask.evaluations);
     const { freed } = ask;
     const best = yield* search(bench, {
@@ -113,13 +117,23 @@ function* conflictOf(
       firstThatHolds: true,
     });
     if (archive.mounts.length > 0) return undefined;
-    if (best < 1) break;
-    limits = sets.smallest();
+    if (best < 1) {
+      shownBy = 'a search';
+      break;
+    }
+    smallest = sets.smallest();
   }
   const nearest = misses.nearest;
-  if (nearest === undefined) return { limits: [], nearest: NOTHING, loosenings: [] };
-  const names = limits?.map((it) => bench.limits[it] as string) ?? nearest.failing;
-  return { limits: names, nearest, loosenings: yield* loosen(evaluators, ask, misses.mounts, ranges) };
+  if (nearest === undefined)
+    return { limits: [], isSmallest: true, shownBy, nearest: NOTHING, loosenings: [] };
+  const { limits = [], isSmallest = true } = smallest ?? {};
+  return {
+    limits: limits.map((it) => bench.limits[it] as string),
+    isSmallest,
+    shownBy,
+    nearest,
+    loosenings: yield* loosen(evaluators, ask, misses.mounts, ranges),
+  };
 }
 
 /** The same with the chance, sampled, that everything holds at each mount that is shown and as it stands now. */
@@ -189,7 +203,7 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
   const conflict =
     found.archive.mounts.length > 0
       ? undefined
-      : yield* conflictOf(evaluators, ask, bench, found, watch, ranges);
+      : yield* conflictOf(evaluators, ask, bench, found, watch, ranges, most - forOdds);
   const tidy = new Archive();
   for (const mount of frontOf(found.archive.mounts)) {
     const { best, ...plain } = mount;

@@ -98,7 +98,9 @@ function neighbours(genes: Genes, { fixed }: Case, freed: readonly Freed[]): Gen
 /** Mounts looked at together where every one is. */
 const TOGETHER = 512;
 
-const countOf = (freed: readonly Freed[]): number => freed.reduce((count, it) => count * it.values.length, 1);
+/** How many mounts there are. */
+export const countOf = (freed: readonly Freed[]): number =>
+  freed.reduce((count, it) => count * it.values.length, 1);
 
 /** Looks at every mount there is. */
 function* lookAtAll(

@@ -32,6 +32,7 @@ export function DriversPanel() {
   const early = state.stale ? (state.progress?.soFar as Drivers | undefined) : undefined;
   const answer = early ?? state.value;
   const found = answer?.limits.find((it) => it.limit === limit);
+  const again = found === undefined ? undefined : againSentence(found, words);
   const options = graded.map((it) => ({ name: it.name, label: limitTitle(it) }));
   const shared = found?.shares?.filter((it) => it.factor.shared) ?? [];
   return (
@@ -52,19 +53,17 @@ export function DriversPanel() {
       )}
       {found !== undefined && (
         <>
-          <p className="type-lead">{againSentence(found, words) ?? moverSentence(found, words)}</p>
+          <p className="type-lead">{again ?? moverSentence(found, words)}</p>
+          {answer?.first === true && (
+            <p className="type-small">A first estimate; closer figures, and what turns it soonest, follow.</p>
+          )}
           {found.drivers.some((it) => it.perOffBy !== 0) && ask !== undefined && (
             <DriverTable of={found} inputs={ask.inputs} words={words} plan={plan} />
           )}
           <div className="drivers-says type-text">
-            <p>{moverSentence(found, words)}</p>
+            {again !== undefined && <p>{moverSentence(found, words)}</p>}
             {answer?.first !== true && <p>{soonestSentence(found, words)}</p>}
             {found.shares !== undefined && <p>{shareSentence(found, words)}</p>}
-            {answer?.first === true && (
-              <p className="type-small">
-                A first estimate; closer figures, and what turns it soonest, follow.
-              </p>
-            )}
             {shared.length === 0 && ask?.share === 0 && (
               <p className="type-small base-soft">
                 Every reading is taken to be off by itself; readings with one instrument can share their error

@@ -47,6 +47,12 @@ export function OddsPanel() {
       {found !== undefined && (
         <>
           <p className="type-lead">{togetherSentence(found, CERTAINTY, words)}</p>
+          {found.first === true && (
+            <p className="type-small">
+              A first estimate, from {found.together.sampled.count.toLocaleString('en-GB')} draws and the
+              nearest worst cases alone; closer figures follow.
+            </p>
+          )}
           <OddsTable odds={found} words={words} title={title} />
           {sure.length > 0 && (
             <p className="type-small">
@@ -56,12 +62,6 @@ export function OddsPanel() {
             </p>
           )}
         </>
-      )}
-      {found?.first === true && (
-        <p className="type-small">
-          A first estimate, from {found.together.sampled.count.toLocaleString('en-GB')} draws and the nearest
-          worst cases alone; closer figures follow.
-        </p>
       )}
       <StudyWait says="The odds" state={state} />
       <label className="odds-fine type-small">

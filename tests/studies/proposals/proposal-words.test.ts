@@ -60,12 +60,19 @@ it('says why a proposal is told', () => {
 });
 
 it('says what conflicts, and what would free it', () => {
-  const conflict = { nearest: mount, loosenings: [] };
+  const conflict = { nearest: mount, loosenings: [], isSmallest: true, shownBy: 'a search' } as const;
   expect(conflictSentence({ ...conflict, limits: ['rudder_gap', 'bolt_utilisation'] }, words)).toBe(
     'No mount found keeps the limits on rudder gap and lower bolts together; any fewer of them can be kept.',
   );
   expect(conflictSentence({ ...conflict, limits: ['rudder_gap'] }, words)).toBe(
     'No mount found keeps the limit on rudder gap, whatever else is given up.',
+  );
+  const many = ['rudder_gap', 'bolt_utilisation', 'shim_stack'];
+  expect(conflictSentence({ ...conflict, limits: many, isSmallest: false, shownBy: 'chance' }, words)).toBe(
+    'No mount found keeps the limits on rudder gap, lower bolts and shim stack together; any fewer of them can be kept. Whether fewer limits than these conflict was not looked into. That is not proved: a mount that keeps them may lie where nothing was looked at.',
+  );
+  expect(conflictSentence({ ...conflict, limits: ['rudder_gap'], shownBy: 'every mount' }, words)).toBe(
+    'No mount at all keeps the limit on rudder gap, whatever else is given up.',
   );
   expect(looseningSentence({ name: 'rudder_gap_min', from: 50, to: 44, mount }, words)).toBe(
     'Everything holds with rudder gap (least) at 44 mm in place of 50 mm.',

@@ -229,9 +229,27 @@ describe('when nothing holds', () => {
     );
     expect(found).toEqual([]);
     expect([...(conflict?.limits ?? [])].sort()).toEqual(['high', 'low', 'other']);
+    expect(conflict).toMatchObject({ isSmallest: true, shownBy: 'every mount' });
     expect(conflict?.loosenings).toHaveLength(1);
     expect(conflict?.loosenings[0]).toMatchObject({ name: 'bound', from: 4, to: 6 });
     expect(conflict?.loosenings[0]?.mount.values).toEqual([6, 6]);
+  });
+
+  it('finds a conflict of seven limits, and says what it rests on', () => {
+    // The sum of six numbers is at least 31, and each is at most 5: any five of the six bounds can be kept.
+    const letters = ['a', 'b', 'c', 'd', 'e', 'f'];
+    const six: readonly PlainLimit[] = [
+      { name: 'sum', of: (at) => letters.reduce((sum, it) => sum + at(it), 0), low: 31 },
+      ...letters.map((it): PlainLimit => ({ name: it, of: (at) => at(it), high: 5 })),
+    ];
+    const freed = letters.map((it) => free(it, [0, 5, 6, 20]));
+    const zero = Object.fromEntries(letters.map((it) => [it, 0]));
+    const ask = proposalsAsk({ freed, present: letters.map(() => 0), bolts: [] });
+    const { conflict } = finish(proposals(plainEvaluators(six, zero), ask));
+    expect([...(conflict?.limits ?? [])].sort()).toEqual(['a', 'b', 'c', 'd', 'e', 'f', 'sum']);
+    expect(conflict).toMatchObject({ isSmallest: false, shownBy: 'every mount' });
+    const few = finish(proposals(plainEvaluators(six, zero), { ...ask, evaluations: 2000 }));
+    expect(few.conflict?.shownBy).toBe('a search');
   });
 
   it('names one limit where that alone cannot be kept', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { answered, cellValue, DESK, goTo, openPages, PHONE, stateOf } from './page.ts';
 
 const open = openPages();
@@ -91,6 +92,7 @@ describe('the survey', () => {
           ),
       )
       .toBe(true);
+    expect(await faults(page, '[data-view="survey"]')).toEqual([]);
     await page.getByRole('link', { name: /^All parts/ }).click();
     await expect.poll(() => page.locator('.survey-parts').textContent()).toContain('2 rows');
     await page.getByRole('link', { name: /^How the boat lies/ }).click();

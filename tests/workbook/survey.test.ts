@@ -108,6 +108,21 @@ describe('a held-out survey', () => {
     );
   });
 
+  it('hollows a pad by the slope of the measured face at the foot’s own height', () => {
+    const bent = (z: number) => (z < 400 ? 0.1 * z : 40 + 0.9 * (z - 400));
+    const face = surveyed(bent, [0, 200, 400, 600, 800], { trim: 0, list: 0 });
+    const curved = put(put(face, 'transom_camber_radius', 2500), 'follow_profile', true);
+    // By Meusnier's theorem the radius square to a face that rises 9 in 10 aft is longer by √(1 + 0.81) on the
+    // centreline; off it, the turn counts as well.
+    const turn = 170 / Math.sqrt(2500 ** 2 - 170 ** 2);
+    const radius = (2500 * Math.hypot(1, turn, 0.9)) / Math.hypot(1, turn);
+    const sagitta = (chord: number) => radius - Math.sqrt(radius ** 2 - (chord / 2) ** 2);
+    expect(ask(curved, 'port_pad_upright')).toBeCloseTo(sagitta(60), 9);
+    expect(ask(curved, 'starboard_pad_lying')).toBeCloseTo(sagitta(120), 9);
+    const straight = put(curved, 'follow_profile', false);
+    expect(Math.abs(ask(straight, 'port_pad_upright') - sagitta(60))).toBeGreaterThan(1e-3);
+  });
+
   it('lets a row that may be further off count less, in slope and in camber', () => {
     const plan = surveyed((z) => 0.2 * z, [0, 200, 400, 600], { trim: 0, list: 0 });
     const withRow = (offBy?: number): Plan =>

@@ -60,7 +60,7 @@ export function RowNotes({ table, at, row, onPut }: Props) {
         value={
           note.offBy === undefined ? '' : formatLength(note.offBy, { unit: bare }).replace(/ (?:mm|in)$/, '')
         }
-        help={`Empty: ${formatLength(table.off_by, { unit: bare })}`}
+        help={`Empty: ${formatLength(table.off_by, { unit: bare })}. A row that may be further off counts less.`}
         draftKey={`${key} offBy`}
         decimal
         onPut={putOffBy}

@@ -21,7 +21,7 @@ const OTHERS = tables.filter((table) => !PLUMBED.includes(table));
 /** The survey: rows read with plumb line and straightedge, what is in the way, and readings before and after correction. */
 export const SurveyPage = ({ form, results, steps }: Props) => (
   <div className="survey" data-view="survey">
-    {steps?.asked === undefined && (
+    {steps?.asked === undefined ? (
       <>
         <h2 className="type-page">Survey</h2>
         <p className="base-soft">
@@ -34,6 +34,8 @@ export const SurveyPage = ({ form, results, steps }: Props) => (
           chocked.
         </p>
       </>
+    ) : (
+      <h2 className="base-spoken">Survey</h2>
     )}
     {steps === undefined ? (
       <>

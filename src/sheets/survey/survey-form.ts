@@ -29,8 +29,10 @@ function groups(
         cell,
         picture: readingPicture(cell.name, EMPTY, { unit: units }),
       };
-      flow.place(entryHeight(flow.sheet, it, flow.sheet.area.width, look), (sheet, x, y, width) =>
-        entry(sheet, it, x, y, width, look, units),
+      // What is assumed is rarely written down, and needs no picture.
+      const its = cell.where === 'assumed' ? BARE : look;
+      flow.place(entryHeight(flow.sheet, it, flow.sheet.area.width, its), (sheet, x, y, width) =>
+        entry(sheet, it, x, y, width, its, units),
       );
     }
   }

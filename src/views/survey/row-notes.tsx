@@ -23,6 +23,9 @@ const TEXTS = [
   ['note', 'Note'],
 ] as const;
 
+/** Rows that a line or a circle is fitted to; the others each stand for one thing. */
+const isFitted = ({ name }: TableTemplate): boolean => name.endsWith('_readings');
+
 /** A note without what was emptied; nothing at all when nothing is left. */
 const without = (note: RowNote, key: keyof RowNote): RowNote | null => {
   const { [key]: _gone, ...rest } = note;
@@ -60,7 +63,7 @@ export function RowNotes({ table, at, row, onPut }: Props) {
         value={
           note.offBy === undefined ? '' : formatLength(note.offBy, { unit: bare }).replace(/ (?:mm|in)$/, '')
         }
-        help={`Empty: ${formatLength(table.off_by, { unit: bare })}. A row that may be further off counts less.`}
+        help={`Empty: ${formatLength(table.off_by, { unit: bare })}.${isFitted(table) ? ' A row that may be further off counts less.' : ''}`}
         draftKey={`${key} offBy`}
         decimal
         onPut={putOffBy}

@@ -50,6 +50,7 @@ export class Kept {
   }
 
   async #showKept(session: Session, shelf: Shelf, id: string, tail: Tail | undefined): Promise<void> {
+    const { isMissing } = await import('./keep/tail.ts');
     const opening = await shelf.open(id);
     if (!opening.ok) {
       await this.#showDemo(session);
@@ -60,7 +61,7 @@ export class Kept {
     if (opening.journal !== undefined) session.recall(opening.journal);
     this.#hold(opening.keeper, session);
     // An edit that came too late for the store is put in as if it were made now.
-    if (tail?.id === id && tail.when > opening.when && opening.keeper.state.value.state === 'kept') {
+    if (tail !== undefined && isMissing(tail, id, opening) && opening.keeper.state.value.state === 'kept') {
       session.edit('The last edit', () => ({ ok: true, plan: tail.plan }));
     }
   }

@@ -55,3 +55,10 @@ export function readTail(storage: Storage): Tail | undefined {
     return undefined;
   }
 }
+
+/** Whether what was held on to is an edit that the store never had: the save itself may have ended while the page went. */
+export const isMissing = (
+  tail: Tail,
+  id: string,
+  stored: { readonly when: number; readonly plan: Plan },
+): boolean => tail.id === id && tail.when > stored.when && writePlan(tail.plan) !== writePlan(stored.plan);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dropTail, holdTail, readTail } from '../../../src/app/keep/tail.ts';
+import { dropTail, holdTail, isMissing, readTail } from '../../../src/app/keep/tail.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 
 const memory = () => {
@@ -40,5 +40,16 @@ describe('the edit that a page going away holds on to', () => {
     for (const text of ['', 'null', '[]', '{"id":1}', '{"id":"a","when":1,"text":"{}"}']) {
       expect(readTail({ ...memory(), getItem: () => text })).toBeUndefined();
     }
+  });
+
+  it('is put in only where the store never had it', () => {
+    const plan = newPlan('Held');
+    const other = { ...plan, notes: 'another' };
+    const tail = { id: 'a', when: 5, plan };
+    expect(isMissing(tail, 'a', { when: 4, plan: other })).toBe(true);
+    expect(isMissing(tail, 'b', { when: 4, plan: other })).toBe(false);
+    expect(isMissing(tail, 'a', { when: 6, plan: other })).toBe(false);
+    // The save ended while the page went away: a step that changes nothing would stand in the way of undo.
+    expect(isMissing(tail, 'a', { when: 4, plan: newPlan('Held') })).toBe(false);
   });
 });

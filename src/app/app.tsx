@@ -105,7 +105,7 @@ export function App({ kept }: Props) {
       <div className="page-columns">
         {withDrawing && (
           <aside className="page-drawing" aria-label="Drawing">
-            <SideDrawing blank={isReading} />
+            <SideDrawing blank={isReading} patient={place === 'workbook'} />
           </aside>
         )}
         <div className="page-body">

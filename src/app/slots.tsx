@@ -1,4 +1,4 @@
-import { lazy, type ReactNode } from 'react';
+import { type ComponentProps, lazy, type ReactNode } from 'react';
 import type { PictureAsk } from '../session/own-boat/picture-ask.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { RemedyRoom } from '../views/remedies/remedy-room.tsx';
@@ -51,9 +51,9 @@ const LazyGrid = __WITH_GRID__
   ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
   : undefined;
 
-export const SideDrawing = ({ blank = false }: { readonly blank?: boolean }) => (
+export const SideDrawing = (props: ComponentProps<typeof LazySide>) => (
   <Slot name="drawing">
-    <LazySide blank={blank} />
+    <LazySide {...props} />
   </Slot>
 );
 

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useDeferredValue, useMemo, useRef, useState } from 'react';
 import { layout } from '../../drawings/layout/layout.ts';
 import { newPlan } from '../../drawings/new-plan.ts';
 import { planView } from '../../drawings/plan/plan-view.ts';
@@ -26,16 +26,24 @@ const VIEWS: readonly (readonly [words: string, view: View])[] = [
 interface Props {
   /** Shows where a boat is measured instead of the open plan. */
   readonly blank?: boolean;
+  /** Lets what is typed beside it be painted first. */
+  readonly patient?: boolean;
+}
+
+/** A value as it is now, or as it was when the page last had time for it. */
+function useValue<T>(now: T, patient: boolean): T {
+  const later = useDeferredValue(now);
+  return patient ? later : now;
 }
 
 /** The mount to scale, moving with every edit, from the side that is asked for; before anything is read, where to measure. */
-export function SideDrawing({ blank = false }: Props) {
+export function SideDrawing({ blank = false, patient = false }: Props) {
   const session = useSession();
-  const lit = usePointed();
+  const lit = useValue(usePointed(), patient);
   const plan = usePlan();
   const { units } = plan;
   const ready = useReady();
-  const judgement = useLook(judgementOf);
+  const judgement = useValue(useLook(judgementOf), patient);
   const frame = useRef<HTMLDivElement>(null);
   const box = useBox(frame);
   const [shown, setShown] = useState(0);

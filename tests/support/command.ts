@@ -45,6 +45,8 @@ async function fileOf(name: string): Promise<string> {
     configFile: false,
     logLevel: 'error',
     root: ROOT,
+    // One file starts in half the time that the libraries' hundreds take.
+    ssr: { noExternal: true },
     build: { ssr: join('src/cli', `${name}.ts`), outDir, emptyOutDir: true, target: 'node20' },
   });
   return join(outDir, `${name}.js`);

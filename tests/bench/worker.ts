@@ -69,8 +69,8 @@ const toFirstAnswer = (page: Page): Promise<number> =>
   });
 
 /**
- * First answers of a warm worker, proofs kept and new, and how soon it takes up another question when one it is at work
- * on is dropped, ms.
+ * First answers of a warm worker, proofs kept and new, and how soon after one question was dropped in the midst of its work
+ * it takes up the next, ms. The page hears of it when it has time, so these are the most it can be.
  */
 export async function workerTimes(browser: Browser, address: string): Promise<Record<string, unknown>> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
@@ -106,13 +106,12 @@ export async function workerTimes(browser: Browser, address: string): Promise<Re
   await settled(page, 'map');
   const cancel = await page.evaluate(() => {
     const { said } = window as unknown as Logging;
-    const dropped = said.find(({ to }) => to?.kind === 'drop');
-    const old = dropped?.to?.kind === 'drop' ? dropped.to.id : -1;
-    const next = said.find(
-      ({ at, from }) =>
-        from?.kind === 'report' && from.id !== old && dropped !== undefined && at > dropped.at,
-    );
-    return dropped === undefined || next === undefined ? Number.NaN : Math.round(next.at - dropped.at);
+    const dropped = said.findIndex(({ to }) => to?.kind === 'drop');
+    const after = said.slice(dropped + 1);
+    const asked = after.find(({ to }) => to?.kind === 'ask');
+    const id = asked?.to?.kind === 'ask' ? asked.to.id : -1;
+    const next = after.find(({ from }) => from?.kind === 'report' && from.id === id);
+    return asked === undefined || next === undefined ? Number.NaN : Math.round(next.at - asked.at);
   });
   await page.close();
   return { first_answer_ms: { unproved, proved }, cancel_ms: cancel };

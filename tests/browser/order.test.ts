@@ -13,26 +13,13 @@ describe('the order list', () => {
     await goTo(page, 'parts');
     const order = page.locator('[data-view="order"]');
     const shims = order.getByRole('row', { name: /^Shims/ });
+    const bolts = order.getByRole('row', { name: /^Lower bracket 2 M12/ }).first();
     await expect.poll(() => shims.textContent()).toContain('3');
     // Case to start from with three shims: a grip of 75, so M12 × 100 (ISO 888).
-    await expect
-      .poll(() =>
-        order
-          .getByRole('row', { name: /^Lower bracket 2 M12/ })
-          .first()
-          .textContent(),
-      )
-      .toMatch(/M12\s×\s100\smm/);
+    await expect.poll(() => bolts.textContent()).toMatch(/M12\s×\s100\smm/);
     await page.getByLabel('Scenario', { exact: true }).selectOption('Four shims');
     await expect.poll(() => shims.textContent()).toContain('4');
-    await expect
-      .poll(() =>
-        order
-          .getByRole('row', { name: /^Lower bracket 2 M12/ })
-          .first()
-          .textContent(),
-      )
-      .toMatch(/M12\s×\s110\smm/);
+    await expect.poll(() => bolts.textContent()).toMatch(/M12\s×\s110\smm/);
   });
 
   it('saves templates that another program reads', async () => {

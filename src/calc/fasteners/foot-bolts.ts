@@ -31,22 +31,6 @@ const faceArguments: readonly Argument[] = [
   { name: 'camber_radius', unit: 'mm', meaning: "The transom's camber radius", least: 0 },
 ];
 
-type TwoGiven = readonly [
-  reaction: number,
-  drag: number,
-  swing: number,
-  count: number,
-  spacing: number,
-  standoff: number,
-  portY: number,
-  portZ: number,
-  starboardY: number,
-  starboardZ: number,
-  rake: number,
-  radius: number,
-  ...PairPins,
-];
-
 /** Worst pull and shear on the bolts of both feet: a strut pulls square to the face and slides along it. */
 function twoStrutPulls(
   reaction: number,
@@ -79,6 +63,8 @@ function twoStrutPulls(
     foot(forces.starboard, pair.starboard.along, faceNormal(starboardY, starboardZ, rake, radius)),
   ];
 }
+
+type TwoGiven = Parameters<typeof twoStrutPulls>;
 
 type OneGiven = readonly [
   reaction: number,

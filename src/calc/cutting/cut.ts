@@ -1,11 +1,22 @@
 import { type Answer, NoAnswer } from '../answer.ts';
 import { type Argument, record } from '../record.ts';
+import { fewestTubes } from './fewest-tubes.ts';
+import { type Counts, kindsOf, piecesByTube } from './kinds.ts';
+import { longestRest } from './longest-rest.ts';
+import { Work } from './work.ts';
 
 /** What cutting pieces from the fewest tubes comes to: pieces by tube, and what is left of each, mm. */
 export interface CutPlan {
   readonly tubes: readonly (readonly number[])[];
   readonly left: readonly number[];
+  /** Tubes that any plan needs, proven. As many as the plan takes, unless the bound on work was met. */
+  readonly atLeast: number;
+  /** Whether it is proven that no plan with as few tubes leaves a longer piece. */
+  readonly isLeftLongest: boolean;
 }
+
+/** Work given to finding the fewest tubes, and again to finding the longest rest. */
+const MOST_WORK = 20_000;
 
 /** What is left of a tube after its pieces: each takes a kerf, unless it ends the tube within one kerf. */
 function leftOver(pieces: readonly number[], supply: number, kerf: number): number {
@@ -19,13 +30,14 @@ const fits = (pieces: readonly number[], supply: number, kerf: number): boolean 
 /** The plan for one or two pieces, longest first, which needs no search. */
 function fewFromTubes(sorted: readonly number[], supply: number, kerf: number): CutPlan {
   const tubes = fits(sorted, supply, kerf) ? [sorted] : sorted.map((piece) => [piece]);
-  return { tubes, left: tubes.map((tube) => leftOver(tube, supply, kerf)) };
+  const left = tubes.map((tube) => leftOver(tube, supply, kerf));
+  return { tubes, left, atLeast: tubes.length, isLeftLongest: true };
 }
 
 /**
- * The cutting plan with the fewest tubes, and among those the one with the longest piece left. Exact: depth first over
- * every placing, longest piece first, cut off when the tubes in use cannot beat the best plan so far. Meant for the
- * handful of pieces a mount needs. A piece that is not above 0 or longer than the supply has no plan.
+ * The cutting plan with the fewest tubes, and among those one with the longest piece left. Exact, and quick for hundreds
+ * of pieces; where the bound on work is met all the same, the plan says what is proven of it. A piece that is not above
+ * 0 or longer than the supply has no plan.
  */
 export function cutFromTubes(pieces: readonly number[], supply: number, kerf: number): CutPlan | NoAnswer {
   for (const piece of pieces) {
@@ -39,42 +51,17 @@ export function cutFromTubes(pieces: readonly number[], supply: number, kerf: nu
   }
   const sorted = [...pieces].sort((a, b) => b - a);
   if (sorted.length === 1 || sorted.length === 2) return fewFromTubes(sorted, supply, kerf);
-  const lengths = sorted.reduce((sum, piece) => sum + piece, 0);
-  const least = Math.ceil((lengths + kerf * sorted.length) / (supply + kerf) - 1e-9);
-  let best: number[][] | undefined;
-  let bestLeft = -1;
-  const tubes: number[][] = [];
-
-  const place = (i: number): void => {
-    if (best !== undefined && tubes.length > best.length) return;
-    const piece = sorted[i];
-    if (piece === undefined) {
-      const left = Math.max(0, ...tubes.map((tube) => leftOver(tube, supply, kerf)));
-      if (best === undefined || tubes.length < best.length || left > bestLeft) {
-        best = tubes.map((tube) => [...tube]);
-        bestLeft = left;
-      }
-      return;
-    }
-    const tried = new Set<number>();
-    for (const tube of tubes) {
-      const used = tube.reduce((sum, it) => sum + it + kerf, 0);
-      if (tried.has(used) || !fits([...tube, piece], supply, kerf)) continue;
-      tried.add(used);
-      tube.push(piece);
-      place(i + 1);
-      tube.pop();
-    }
-    const mayOpen = best === undefined || tubes.length + 1 <= Math.max(best.length, least);
-    if (mayOpen) {
-      tubes.push([piece]);
-      place(i + 1);
-      tubes.pop();
-    }
+  const kinds = kindsOf(sorted, supply, kerf);
+  const known: Counts[] = [];
+  const fewest = fewestTubes(kinds, known, new Work(MOST_WORK));
+  const { tubes: fillings, isLongest } = longestRest(kinds, fewest.tubes, known, new Work(MOST_WORK));
+  const tubes = piecesByTube(kinds, fillings).map((places) => places.map((place) => sorted[place] as number));
+  return {
+    tubes,
+    left: tubes.map((tube) => leftOver(tube, supply, kerf)),
+    atLeast: fewest.atLeast,
+    isLeftLongest: isLongest,
   };
-  place(0);
-  const found: readonly number[][] = best ?? [];
-  return { tubes: found, left: found.map((tube) => leftOver(tube, supply, kerf)) };
 }
 
 const cutArguments: readonly Argument[] = [

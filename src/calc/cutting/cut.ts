@@ -1,7 +1,7 @@
 import { type Answer, NoAnswer } from '../answer.ts';
 import { type Argument, record } from '../record.ts';
 import { fewestTubes } from './fewest-tubes.ts';
-import { type Counts, kindsOf, piecesByTube } from './kinds.ts';
+import { kindsOf, piecesByTube } from './kinds.ts';
 import { longestRest } from './longest-rest.ts';
 import { Work } from './work.ts';
 
@@ -15,8 +15,11 @@ export interface CutPlan {
   readonly isLeftLongest: boolean;
 }
 
-/** Work given to finding the fewest tubes, and again to finding the longest rest. */
-const MOST_WORK = 20_000;
+/** Steps of work given to finding the fewest tubes: some seconds. */
+const STEPS_FOR_TUBES = 300_000_000;
+
+/** Steps of work given to finding the longest rest: about a second. */
+const STEPS_FOR_REST = 120_000_000;
 
 /** What is left of a tube after its pieces: each takes a kerf, unless it ends the tube within one kerf. */
 function leftOver(pieces: readonly number[], supply: number, kerf: number): number {
@@ -52,9 +55,9 @@ export function cutFromTubes(pieces: readonly number[], supply: number, kerf: nu
   const sorted = [...pieces].sort((a, b) => b - a);
   if (sorted.length === 1 || sorted.length === 2) return fewFromTubes(sorted, supply, kerf);
   const kinds = kindsOf(sorted, supply, kerf);
-  const known: Counts[] = [];
-  const fewest = fewestTubes(kinds, known, new Work(MOST_WORK));
-  const { tubes: fillings, isLongest } = longestRest(kinds, fewest.tubes, known, new Work(MOST_WORK));
+  const learnt = { known: [], tooFew: new Map<string, number>() };
+  const fewest = fewestTubes(kinds, learnt, new Work(STEPS_FOR_TUBES));
+  const { tubes: fillings, isLongest } = longestRest(kinds, fewest.tubes, learnt, STEPS_FOR_REST);
   const tubes = piecesByTube(kinds, fillings).map((places) => places.map((place) => sorted[place] as number));
   return {
     tubes,

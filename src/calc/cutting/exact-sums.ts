@@ -1,4 +1,4 @@
-import type { Counts } from './kinds.ts';
+import type { Counts, Filling } from './kinds.ts';
 
 /** Different sums carried along, at the most. */
 const MOST_SUMS = 20_000;
@@ -24,23 +24,20 @@ function sumsFrom(sizes: readonly number[], wanted: Counts, most: number): Set<n
 /** Choices of pieces with a given sum, and the sums there are, in ascending order. */
 export interface ExactSums {
   readonly sums: readonly number[];
-  readonly choices: (sum: number) => Generator<Counts>;
+  readonly choices: (sum: number) => Generator<Filling>;
 }
 
 export function exactSums(sizes: readonly number[], wanted: Counts, most: number): ExactSums | undefined {
   const from = sumsFrom(sizes, wanted, most);
   if (from === undefined) return undefined;
-  const counts = sizes.map(() => 0);
-  function* choose(i: number, rest: number): Generator<Counts> {
-    if (rest === 0) yield [...counts];
-    else if (from?.[i]?.has(rest)) {
-      const size = sizes[i] as number;
-      for (let count = Math.min(wanted[i] as number, Math.floor(rest / size)); count >= 0; count--) {
-        counts[i] = count;
-        yield* choose(i + 1, rest - count * size);
-      }
-      counts[i] = 0;
+  function* choose(kind: number, rest: number, filling: number[]): Generator<Filling> {
+    if (rest === 0) yield filling;
+    else if (from?.[kind]?.has(rest)) {
+      const size = sizes[kind] as number;
+      const most = Math.min(wanted[kind] as number, Math.floor(rest / size));
+      for (let count = most; count >= 0; count--)
+        yield* choose(kind + 1, rest - count * size, [...filling, ...Array<number>(count).fill(kind)]);
     }
   }
-  return { sums: [...(from[0] ?? [])].sort((a, b) => a - b), choices: (sum) => choose(0, sum) };
+  return { sums: [...(from[0] ?? [])].sort((a, b) => a - b), choices: (sum) => choose(0, sum, []) };
 }

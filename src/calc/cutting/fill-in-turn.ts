@@ -1,6 +1,6 @@
 import { fillingsWithLongest } from './fillings-with.ts';
 import { firstFit } from './first-fit.ts';
-import { type Counts, loadOf } from './kinds.ts';
+import { type Counts, type Filling, sumOfAll, sumOver, without } from './kinds.ts';
 import { relax } from './relaxation.ts';
 import type { Work } from './work.ts';
 
@@ -9,6 +9,13 @@ const MOST_FILLINGS = 20_000;
 
 /** Why there is no plan: none exists, or the work ran out. */
 export type NoPlan = 'none' | 'unsure';
+
+/** What one search leaves for the next about the same tubes and lengths. */
+export interface Learnt {
+  readonly known: Filling[];
+  /** For what was wanted, by its counts: so many tubes are too few. */
+  readonly tooFew: Map<string, number>;
+}
 
 /**
  * A plan for what is wanted from so many tubes, or that there is none. Tube after tube is filled round the longest
@@ -20,58 +27,44 @@ export function fillInTurn(
   sizes: readonly number[],
   wanted: Counts,
   tubes: number,
-  known: Counts[],
+  { known, tooFew }: Learnt,
   work: Work,
-): Counts[] | NoPlan {
-  const failed = new Map<string, number>();
+): Filling[] | NoPlan {
+  function* fillingsToTry(left: Counts, proposed: readonly Filling[], waste: number): Generator<Filling> {
+    yield* proposed;
+    const all: Filling[] = [];
+    for (const filling of fillingsWithLongest(tube, sizes, left, waste, work)) {
+      all.push(filling);
+      if (all.length === MOST_FILLINGS || work.isDone) break;
+    }
+    yield* all.sort((a, b) => sumOver(sizes, b) - sumOver(sizes, a));
+  }
 
-  const fill = (left: Counts, tubesLeft: number): Counts[] | NoPlan => {
-    const load = loadOf(sizes, left);
-    const waste = tubesLeft * tube - load;
+  const fill = (left: Counts, tubesLeft: number): Filling[] | NoPlan => {
+    const waste = tubesLeft * tube - sumOfAll(sizes, left);
     if (waste < 0) return 'none';
     const quick = firstFit(tube, sizes, left);
     if (quick.length <= tubesLeft) return quick;
     const key = left.join();
-    if ((failed.get(key) ?? -1) >= tubesLeft) return 'none';
+    if ((tooFew.get(key) ?? -1) >= tubesLeft) return 'none';
     if (work.isDone) return 'unsure';
-    const kinds = left.flatMap((count, i) => (count > 0 ? [i] : []));
-    const few = <T>(all: readonly T[]): T[] => kinds.map((i) => all[i] as T);
-    const back = (counts: Counts): number[] => {
-      const all = sizes.map(() => 0);
-      kinds.forEach((i, k) => {
-        all[i] = counts[k] as number;
-      });
-      return all;
-    };
-    const pool = known.filter((counts) => counts.every((count, i) => count <= (left[i] as number))).map(few);
-    const before = pool.length;
-    const relaxed = relax(tube, few(sizes), few(left), tubesLeft, pool, work);
-    for (const counts of pool.slice(before)) known.push(back(counts));
-    if (relaxed.atLeast > tubesLeft) {
-      failed.set(key, tubesLeft);
-      return 'none';
-    }
-    const proposed = relaxed.fillings.filter(({ counts }) => (counts[0] ?? 0) > 0).map((it) => it.counts);
-    const all = fillingsWithLongest(tube, few(sizes), few(left), waste, MOST_FILLINGS);
-    const byLoad = all
-      .map((counts) => ({ counts, load: loadOf(few(sizes), counts) }))
-      .sort((a, b) => b.load - a.load)
-      .map((it) => it.counts);
-    let isUnsure = all.length >= MOST_FILLINGS;
-    for (const counts of [...proposed, ...byLoad]) {
-      const filling = back(counts);
-      const rest = fill(
-        left.map((count, i) => count - (filling[i] as number)),
-        tubesLeft - 1,
-      );
-      if (typeof rest !== 'string') return [filling, ...rest];
-      if (rest === 'unsure') {
-        isUnsure = true;
+    const relaxed = relax(tube, sizes, left, tubesLeft, known, work);
+    let isUnsure = false;
+    if (relaxed.atLeast <= tubesLeft) {
+      const longest = left.findIndex((count) => count > 0);
+      const proposed = relaxed.cover.map((it) => it.filling).filter((filling) => filling[0] === longest);
+      let tried = 0;
+      for (const filling of fillingsToTry(left, proposed, waste)) {
+        const rest = fill(without(left, filling), tubesLeft - 1);
+        if (typeof rest !== 'string') return [filling, ...rest];
+        tried++;
+        if (rest === 'unsure') isUnsure = true;
         if (work.isDone) break;
       }
+      if (tried >= MOST_FILLINGS || work.isDone) isUnsure = true;
     }
     if (isUnsure) return 'unsure';
-    failed.set(key, tubesLeft);
+    tooFew.set(key, tubesLeft);
     return 'none';
   };
   return fill(wanted, tubes);

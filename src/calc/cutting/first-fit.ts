@@ -1,19 +1,18 @@
-import type { Counts } from './kinds.ts';
+import type { Counts, Filling } from './kinds.ts';
 
 /** The plan that cuts each piece, longest first, from the first tube it fits in. */
-export function firstFit(tube: number, sizes: readonly number[], wanted: Counts): Counts[] {
-  const tubes: { counts: number[]; rest: number }[] = [];
-  sizes.forEach((size, i) => {
+export function firstFit(tube: number, sizes: readonly number[], wanted: Counts): Filling[] {
+  const tubes: { filling: number[]; rest: number }[] = [];
+  sizes.forEach((size, kind) => {
     let first = 0;
-    for (let left = wanted[i] ?? 0; left > 0; ) {
+    for (let left = wanted[kind] as number; left > 0; left--) {
       while (first < tubes.length && (tubes[first]?.rest ?? 0) < size) first++;
-      const into = tubes[first] ?? { counts: sizes.map(() => 0), rest: tube };
-      if (first === tubes.length) tubes.push(into);
-      const count = Math.min(left, Math.floor(into.rest / size));
-      into.counts[i] = count;
-      into.rest -= count * size;
-      left -= count;
+      if (first === tubes.length) tubes.push({ filling: [], rest: tube });
+      const into = tubes[first];
+      if (into === undefined) continue;
+      into.filling.push(kind);
+      into.rest -= size;
     }
   });
-  return tubes.map((it) => it.counts);
+  return tubes.map((it) => it.filling);
 }

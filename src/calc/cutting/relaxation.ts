@@ -1,13 +1,16 @@
 import { CoverBasis } from './cover-basis.ts';
-import { heaviestFilling } from './heaviest.ts';
-import type { Counts } from './kinds.ts';
+import { heaviestFillings } from './heaviest.ts';
+import { type Counts, type Filling, isWithin, sumOfAll, sumOver } from './kinds.ts';
 import type { Work } from './work.ts';
 
 /** Weights are whole numbers; the price of a whole tube is this many. */
 const TUBE_WEIGHT = 2 ** 20;
 
-/** A filling has to be worth this much more than a tube before it is taken in. */
-const WORTH = 1e-7;
+/** What a filling has to be worth beyond a tube before it is taken in, in tubes. */
+const WORTH = 1e-6;
+
+/** Steps of work to look whether a known filling can still be cut. */
+const FIT = 4;
 
 /**
  * A proof in whole numbers that fewer tubes will not do: every kind has a weight, no filling of a tube weighs more than
@@ -24,63 +27,65 @@ export interface Relaxation {
   readonly atLeast: number;
   readonly proof: Proof;
   /** Fillings that cover what is wanted in fractions of tubes, most used first. */
-  readonly fillings: readonly { readonly counts: Counts; readonly amount: number }[];
+  readonly cover: readonly { readonly filling: Filling; readonly amount: number }[];
 }
-
-const weightOf = (weights: readonly number[], counts: Counts): number =>
-  counts.reduce((sum, count, i) => sum + count * (weights[i] ?? 0), 0);
 
 /**
  * The least number of tubes by linear programming with fillings made as they are needed (Gilmore and Gomory 1961), and
  * its proof in whole numbers (any weights give one: Farley 1990). Ends as soon as more than `enough` tubes are proven, or
- * a cover in fractions of no more than `enough` is found, so that no proof can follow.
+ * a cover in fractions of no more than `enough` is found, so that no proof can follow. Fillings made are added to
+ * `known`, for the next question about some of the same pieces.
  */
 export function relax(
   tube: number,
   sizes: readonly number[],
   wanted: Counts,
   enough: number,
-  known: Counts[],
+  known: Filling[],
   work: Work,
 ): Relaxation {
-  const mostPerTube = sizes.map((size, i) => Math.min(wanted[i] ?? 0, Math.floor(tube / size)));
-  const basis = new CoverBasis(wanted, mostPerTube);
-  const usable = known.filter((counts) => counts.every((count, i) => count <= (wanted[i] ?? 0)));
-  let best: Omit<Relaxation, 'fillings'> | undefined;
+  const basis = new CoverBasis(
+    wanted,
+    sizes.map((size, i) => Math.min(wanted[i] as number, Math.floor(tube / size))),
+  );
+  const usable = known.filter((filling) => isWithin(wanted, filling));
+  work.spend(known.length * FIT);
+  let best: Omit<Relaxation, 'cover'> | undefined;
   for (;;) {
-    work.spend(1);
-    if (best !== undefined && basis.total() <= enough + WORTH) return { ...best, fillings: basis.inUse() };
+    work.spend(basis.size + usable.length);
+    if (best !== undefined && (work.isDone || basis.total() <= enough + WORTH))
+      return { ...best, cover: basis.inUse() };
     const prices = basis.prices();
-    const tooDear = prices.findIndex((price) => price < -WORTH);
-    if (tooDear >= 0) {
-      basis.takeTooMany(tooDear);
-      continue;
-    }
-    const kept = heaviestOf(usable, prices);
-    if (kept !== undefined && !work.isDone) {
+    const kept = dearest(usable, prices);
+    if (kept !== undefined) {
       basis.takeFilling(kept);
       continue;
     }
+    const lowest = prices.indexOf(Math.min(...prices));
+    if ((prices[lowest] as number) < -WORTH) {
+      basis.takeTooMany(lowest);
+      continue;
+    }
     const weights = prices.map((price) => Math.max(0, Math.round(price * TUBE_WEIGHT)));
-    const filling = heaviestFilling(tube, sizes, wanted, weights);
-    const total = weightOf(weights, wanted);
-    const atLeast = Math.ceil(total / filling.weight);
-    if (best === undefined || atLeast > best.atLeast)
-      best = { atLeast, proof: { weights, most: filling.weight, total } };
-    const isBest = filling.weight <= TUBE_WEIGHT * (1 + WORTH) + sizes.length;
-    if (isBest || best.atLeast > enough || work.isDone) return { ...best, fillings: basis.inUse() };
-    usable.push(filling.counts);
-    known.push(filling.counts);
-    basis.takeFilling(filling.counts);
+    const { weight: most, fillings } = heaviestFillings(tube, sizes, wanted, weights, work);
+    const total = sumOfAll(weights, wanted);
+    const atLeast = Math.ceil(total / most);
+    if (best === undefined || atLeast > best.atLeast) best = { atLeast, proof: { weights, most, total } };
+    const made = fillings.filter((it) => it.weight > TUBE_WEIGHT * (1 + WORTH)).map((it) => it.filling);
+    const next = dearest(made, prices);
+    if (next === undefined || best.atLeast > enough) return { ...best, cover: basis.inUse() };
+    usable.push(...made);
+    known.push(...made);
+    basis.takeFilling(next);
   }
 }
 
-function heaviestOf(fillings: readonly Counts[], prices: readonly number[]): Counts | undefined {
-  let heaviest: Counts | undefined;
-  let most = 1 + 1e-6;
-  for (const counts of fillings) {
-    const price = weightOf(prices, counts);
-    if (price > most) [heaviest, most] = [counts, price];
+function dearest(fillings: readonly Filling[], prices: readonly number[]): Filling | undefined {
+  let found: Filling | undefined;
+  let most = 1 + WORTH;
+  for (const filling of fillings) {
+    const price = sumOver(prices, filling);
+    if (price > most) [found, most] = [filling, price];
   }
-  return heaviest;
+  return found;
 }

@@ -1,16 +1,20 @@
-/** A bound on work, so that a question too hard ends with an honest answer instead of never. */
+/**
+ * A bound on work, so that a question too hard ends with an honest answer instead of never. It counts steps, not time: the
+ * same question gets the same answer on every machine.
+ */
 export class Work {
-  private left: number;
+  spent = 0;
+  private readonly steps: number;
 
   constructor(steps: number) {
-    this.left = steps;
+    this.steps = steps;
   }
 
   spend(steps: number): void {
-    this.left -= steps;
+    this.spent += steps;
   }
 
   get isDone(): boolean {
-    return this.left <= 0;
+    return this.spent >= this.steps;
   }
 }

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { NoAnswer } from '../../../src/calc/answer.ts';
 import { type CutPlan, cutFromTubes } from '../../../src/calc/cutting/cut.ts';
 import { fewestTubes } from '../../../src/calc/cutting/fewest-tubes.ts';
-import { heaviestFilling } from '../../../src/calc/cutting/heaviest.ts';
-import { kindsOf } from '../../../src/calc/cutting/kinds.ts';
+import { firstFit } from '../../../src/calc/cutting/first-fit.ts';
+import { heaviestFillings } from '../../../src/calc/cutting/heaviest.ts';
+import { isWithin, kindsOf } from '../../../src/calc/cutting/kinds.ts';
+import { longestRest } from '../../../src/calc/cutting/longest-rest.ts';
 import { Work } from '../../../src/calc/cutting/work.ts';
 import { byMasks } from './by-masks.ts';
 import { triplets } from './known-optima.ts';
@@ -106,10 +108,14 @@ describe('cutting any number of pieces', () => {
             kinds.map((it) => it.wanted),
             kinds.map((it) => it.weight),
           ];
-          const filling = heaviestFilling(tube, sizes, wanted, weights);
-          expect(filling.weight).toBe(heaviest(0, tube));
-          expect(sum(filling.counts.map((count, i) => count * (weights[i] ?? 0)))).toBe(filling.weight);
-          expect(sum(filling.counts.map((count, i) => count * (sizes[i] ?? 0)))).toBeLessThanOrEqual(tube);
+          const found = heaviestFillings(tube, sizes, wanted, weights, new Work(1e6));
+          expect(found.weight).toBe(heaviest(0, tube));
+          expect(Math.max(0, ...found.fillings.map((it) => it.weight))).toBe(found.weight);
+          for (const { filling, weight } of found.fillings) {
+            expect(sum(filling.map((at) => weights[at] ?? 0))).toBe(weight);
+            expect(sum(filling.map((at) => sizes[at] ?? 0))).toBeLessThanOrEqual(tube);
+            expect(isWithin(wanted, filling)).toBe(true);
+          }
         },
       ),
       { numRuns: 300 },
@@ -118,10 +124,26 @@ describe('cutting any number of pieces', () => {
 
   it('says what is proven when the work runs out, and no more', () => {
     const kinds = kindsOf(triplets.pieces, triplets.tube, 0);
-    const hurried = fewestTubes(kinds, [], new Work(1));
+    const hurried = fewestTubes(kinds, { known: [], tooFew: new Map() }, new Work(1));
     expect(hurried.tubes.length).toBeGreaterThan(triplets.tubes);
     expect(hurried.atLeast).toBeLessThanOrEqual(triplets.tubes);
-    expect(sum(hurried.tubes.flat())).toBe(60);
+    expect(hurried.tubes.flat()).toHaveLength(60);
+  });
+
+  it('loses no piece when the work for the longest rest runs out', () => {
+    const many = fc.array(fc.integer({ min: 10, max: 240 }), { minLength: 30, maxLength: 60 });
+    fc.assert(
+      fc.property(many, (pieces) => {
+        const kinds = kindsOf(pieces, 800, 2);
+        const learnt = { known: [], tooFew: new Map<string, number>() };
+        const quick = firstFit(kinds.tube, kinds.sizes, kinds.wanted);
+        const { tubes } = longestRest(kinds, quick, learnt, 3e5);
+        expect(tubes.length).toBe(quick.length);
+        const cut = kinds.sizes.map((_, kind) => tubes.flat().filter((it) => it === kind).length);
+        expect(cut).toEqual(kinds.wanted);
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it('answers the same question the same way', () => {
@@ -135,5 +157,13 @@ describe('cutting any number of pieces', () => {
     expect(planOf([0.1, 0.2, 0.1, 0.2], 0.3, 0).tubes).toHaveLength(2);
     expect(planOf([266.6, 266.6, 266.6], 800, 0.1).tubes).toHaveLength(1);
     expect(planOf([266.6, 266.6, 266.601], 800, 0.1).tubes).toHaveLength(2);
+  });
+
+  it('cuts pieces as long as the tube, to the last bit, from one each; and no piece from no tube', () => {
+    const odd = 205.18232199451;
+    const plan = planOf([odd, odd, 100], odd, 2);
+    expect(plan.tubes).toEqual([[odd], [odd], [100]]);
+    expect(plan.left).toEqual([0, 0, odd - 102]);
+    expect(planOf([], 800, 2).tubes).toEqual([]);
   });
 });

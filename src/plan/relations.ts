@@ -3,7 +3,7 @@ import type { Value } from './plan.ts';
 
 /** Two or more inputs that cannot be so together. */
 export interface Relation {
-  readonly names: readonly string[];
+  readonly names: readonly [string, string] | readonly [string, string, string];
   /** Whether the values, in the order of the names, can be. */
   readonly holds: (...values: number[]) => boolean;
   /** What is wrong and what is allowed. */

@@ -4,7 +4,7 @@ import type { PointEvaluator } from './points.ts';
 import type { Progress } from './study.ts';
 
 /** Points evaluated between two reports of progress. */
-const BATCH = 256;
+export const BATCH = 256;
 
 const PAST = STATES.indexOf('past');
 const NO_ANSWER = STATES.indexOf('no answer');

@@ -32,19 +32,21 @@ const without = (state: State): Verdict => ({ state, room: undefined, ratio: und
 
 const ZERO_BOUND = 100;
 
-/** Room over what it is measured against. */
-export function ratioOf(room: number, low: number | undefined, high: number | undefined): number {
-  if (low !== undefined && high !== undefined) return high > low ? room / (high - low) : room / ZERO_BOUND;
-  const bound = Math.abs(low ?? high ?? 0);
-  return room / (bound === 0 ? ZERO_BOUND : bound);
+/** What room is measured against: the span, the single bound's size, or 100 where that is 0. An infinite bound is none. */
+export function spanOf(low: number, high: number): number {
+  if (low > Number.NEGATIVE_INFINITY && high < Number.POSITIVE_INFINITY) {
+    return high > low ? high - low : ZERO_BOUND;
+  }
+  const bound = low > Number.NEGATIVE_INFINITY ? low : high;
+  return bound === 0 || bound === Number.POSITIVE_INFINITY ? ZERO_BOUND : Math.abs(bound);
 }
 
 /** Signed distance to the nearer bound; negative past it. */
-export const roomOf = (value: number, low: number | undefined, high: number | undefined): number =>
-  Math.min(
-    low === undefined ? Number.POSITIVE_INFINITY : value - low,
-    high === undefined ? Number.POSITIVE_INFINITY : high - value,
-  );
+export const roomOf = (
+  value: number,
+  low = Number.NEGATIVE_INFINITY,
+  high = Number.POSITIVE_INFINITY,
+): number => Math.min(value - low, high - value);
 
 /** Whether a value with so much room is past its limit. */
 export const isPast = (room: number, lowIsPast: boolean): boolean => room < 0 || (room === 0 && lowIsPast);
@@ -52,7 +54,7 @@ export const isPast = (room: number, lowIsPast: boolean): boolean => room < 0 ||
 /** State, room and room ratio of one limit. */
 export function judge(it: Judged): Verdict {
   if (it.applies === false) return without('does not apply');
-  const { value, low, high } = it;
+  const { value, low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY } = it;
   if (it.applies === undefined || value === undefined || Number.isNaN(low) || Number.isNaN(high)) {
     return without('no answer');
   }
@@ -61,7 +63,7 @@ export function judge(it: Judged): Verdict {
   const past = isPast(room, it.lowIsPast === true);
   if (!it.graded) return without(past ? 'past' : 'inside');
   const state = past ? 'past' : room < it.near ? 'near' : 'inside';
-  return { state, room, ratio: ratioOf(room, low, high) };
+  return { state, room, ratio: room / spanOf(low, high) };
 }
 
 export interface Named {

@@ -3,24 +3,24 @@ import { seeded } from './seeded.ts';
 
 const word = (random: () => number): number => Math.floor(random() * 2 ** BITS) >>> 0;
 
-function parity(word: number): number {
-  let bits = word ^ (word >>> 16);
-  bits ^= bits >>> 8;
-  bits ^= bits >>> 4;
-  return (0x6996 >>> (bits & 15)) & 1;
-}
-
 /** Direction numbers with every bit mixed with those above it by chance (J. Matoušek, 1998). */
 function mixed(numbers: Uint32Array, random: () => number): Uint32Array {
-  const masks = Array.from({ length: BITS }, (_, bit) => {
+  // What a single bit of a number turns into, by its place from the lowest.
+  const ofBit = new Uint32Array(BITS);
+  for (let bit = 0; bit < BITS; bit++) {
     const own = 2 ** (BITS - 1 - bit);
     const above = bit === 0 ? 0 : (0xffffffff << (BITS - bit)) >>> 0;
-    return ((word(random) & above) | own) >>> 0;
-  });
-  return Uint32Array.from(numbers, (it) => {
+    const mask = (word(random) & above) | own;
+    for (let k = 0; k < BITS; k++) if ((mask >>> k) & 1) ofBit[k] = (ofBit[k] as number) | own;
+  }
+  return numbers.map((it) => {
     let made = 0;
-    for (const mask of masks) made = (made << 1) | parity((it & mask) >>> 0);
-    return made >>> 0;
+    for (let left = it; left !== 0; ) {
+      const highest = BITS - 1 - Math.clz32(left);
+      made ^= ofBit[highest] as number;
+      left = (left ^ (1 << highest)) >>> 0;
+    }
+    return made;
   });
 }
 
@@ -32,23 +32,48 @@ function numbersOf(dimensions: number): readonly Uint32Array[] {
 }
 
 /**
- * Points of Sobol's low-discrepancy sequence (1967) in the unit cube, one column for each dimension, scrambled by a
- * seed: each point by itself is evenly drawn, and all together leave no large gap. A power of two as count keeps them
- * balanced. The same seed gives the same points everywhere; values are above 0 and below 1.
+ * Sobol's low-discrepancy sequence (1967) in the unit cube, scrambled by a seed: each point by itself is evenly drawn,
+ * and all together leave no large gap. A power of two as count keeps them balanced. The same seed gives the same points
+ * everywhere; values are above 0 and below 1.
  */
-export function sobolPoints(dimensions: number, count: number, seed: number): Float64Array[] {
-  const random = seeded(seed);
-  return numbersOf(dimensions)
-    .slice(0, dimensions)
-    .map((numbers) => {
-      const v = mixed(numbers, random);
-      let at = word(random);
-      const column = new Float64Array(count);
-      for (let n = 0; n < count; n++) {
-        column[n] = ((at >>> 0) + 0.5) / 2 ** BITS;
+export class SobolSequence {
+  readonly #directions: readonly Uint32Array[];
+  readonly #at: Uint32Array;
+  #done = 0;
+
+  constructor(dimensions: number, seed: number) {
+    const random = seeded(seed);
+    this.#at = new Uint32Array(dimensions);
+    this.#directions = numbersOf(dimensions)
+      .slice(0, dimensions)
+      .map((numbers, dimension) => {
+        const directions = mixed(numbers, random);
+        this.#at[dimension] = word(random);
+        return directions;
+      });
+  }
+
+  /** Puts the next `count` points into columns, one for each dimension. */
+  next(columns: readonly Float64Array[], count: number): void {
+    const from = this.#done;
+    for (const [dimension, directions] of this.#directions.entries()) {
+      const column = columns[dimension] as Float64Array;
+      let at = this.#at[dimension] as number;
+      for (let i = 0; i < count; i++) {
+        const n = from + i;
+        column[i] = ((at >>> 0) + 0.5) / 2 ** BITS;
         // In Gray's order each point differs from the one before it by a single direction number.
-        at ^= v[31 - Math.clz32(~n & (n + 1))] ?? 0;
+        at ^= directions[BITS - 1 - Math.clz32(~n & (n + 1))] as number;
       }
-      return column;
-    });
+      this.#at[dimension] = at;
+    }
+    this.#done += count;
+  }
+}
+
+/** The first `count` points of a sequence, one column for each dimension. */
+export function sobolPoints(dimensions: number, count: number, seed: number): Float64Array[] {
+  const columns = Array.from({ length: dimensions }, () => new Float64Array(count));
+  new SobolSequence(dimensions, seed).next(columns, count);
+  return columns;
 }

@@ -1,8 +1,8 @@
 import { chanceOf, type Estimate, meanOf } from '../../calc/uncertainty/interval.ts';
-import { sobolPoints } from '../../calc/uncertainty/sobol.ts';
-import { isLacking, look } from '../look.ts';
+import { SobolSequence } from '../../calc/uncertainty/sobol.ts';
+import { BATCH, isFailing, isLacking } from '../look.ts';
 import type { Meter } from '../meter.ts';
-import type { PointEvaluator } from '../points.ts';
+import type { LimitColumns, PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
 import { type ErrorModel, fromChances } from '../uncertain/error-model.ts';
 import type { OddsAsk, Sampled } from './ask.ts';
@@ -10,48 +10,59 @@ import type { OddsAsk, Sampled } from './ask.ts';
 /** Hits from which on repeats give a better interval than counting does. */
 const ENOUGH = 40;
 
+/** Counts what comes up, repeat by repeat. */
 class Tally {
   readonly rates: number[] = [];
   hits = 0;
   count = 0;
   lacking = 0;
+  #before = 0;
+  #countBefore = 0;
   #rooms = 0;
   #sum = 0;
   #squares = 0;
-  #shift: number | undefined;
+  #shift = Number.NaN;
 
-  add(fails: ArrayLike<number>, lacks: (n: number) => boolean, room?: ArrayLike<number>): void {
-    let hits = 0;
-    for (let n = 0; n < fails.length; n++) {
-      if (fails[n] === 1) {
-        hits++;
-        if (lacks(n)) this.lacking++;
-      }
-      const here = room?.[n];
-      if (here === undefined || Number.isNaN(here)) continue;
-      // Sums about the first room keep their figures.
-      this.#shift ??= here;
-      const off = here - this.#shift;
-      this.#rooms++;
-      this.#sum += off;
-      this.#squares += off * off;
-    }
-    this.rates.push(hits / fails.length);
+  /** Counts more points of a repeat: how many there are, how many fail, and how many of those for want of an answer. */
+  add(count: number, hits: number, lacking: number): void {
+    this.count += count;
     this.hits += hits;
-    this.count += fails.length;
+    this.lacking += lacking;
+  }
+
+  addRooms(room: Float64Array, count: number): void {
+    // Sums about the first room keep their figures.
+    if (Number.isNaN(this.#shift))
+      this.#shift = room.subarray(0, count).find((it) => it === it) ?? Number.NaN;
+    const shift = this.#shift;
+    let [rooms, sum, squares] = [this.#rooms, this.#sum, this.#squares];
+    for (let n = 0; n < count; n++) {
+      const off = (room[n] as number) - shift;
+      if (off !== off) continue;
+      rooms++;
+      sum += off;
+      squares += off * off;
+    }
+    [this.#rooms, this.#sum, this.#squares] = [rooms, sum, squares];
+  }
+
+  endRepeat(): void {
+    this.rates.push((this.hits - this.#before) / (this.count - this.#countBefore));
+    this.#before = this.hits;
+    this.#countBefore = this.count;
   }
 
   result(certainty: number): Sampled {
     const { hits, count, lacking } = this;
     const mean = this.#sum / this.#rooms;
     const variance = this.#squares / this.#rooms - mean * mean;
-    const has = this.#rooms > 1 && this.#shift !== undefined;
+    const has = this.#rooms > 1;
     return {
       fails: chanceBehind(this.rates, hits, count, certainty),
       hits,
       count,
       lacking,
-      mean: has ? mean + (this.#shift ?? 0) : null,
+      mean: has ? mean + this.#shift : null,
       deviation: has ? Math.sqrt(Math.max(0, variance)) : null,
     };
   }
@@ -69,6 +80,44 @@ export interface SampledAll {
   readonly together: Sampled;
 }
 
+/** Why a point fails: 1 for want of an answer alone, 2 where something is past. */
+const LACKS = 1;
+const FAILS = 2;
+
+/** Counts where one limit fails, and marks those points in `any`. */
+function tallied(
+  tally: Tally,
+  { state, room }: LimitColumns,
+  refused: Uint8Array,
+  count: number,
+  any: Uint8Array,
+): void {
+  let hits = 0;
+  let lacking = 0;
+  for (let n = 0; n < count; n++) {
+    const isRefused = refused[n] === 1;
+    if (!isRefused && !isFailing(state[n])) continue;
+    hits++;
+    const lacks = isRefused || isLacking(state[n]);
+    if (lacks) lacking++;
+    const isPast = !isLacking(state[n]);
+    any[n] = (any[n] as number) | (isPast ? FAILS : LACKS);
+  }
+  tally.add(count, hits, lacking);
+  tally.addRooms(room, count);
+}
+
+function talliedTogether(tally: Tally, any: Uint8Array, count: number): void {
+  let hits = 0;
+  let lacking = 0;
+  for (let n = 0; n < count; n++) {
+    if (any[n] === 0) continue;
+    hits++;
+    if (any[n] === LACKS) lacking++;
+  }
+  tally.add(count, hits, lacking);
+}
+
 /**
  * The chance that each limit, and any of them, does not hold, from independent repeats of low-discrepancy points over
  * all errors. `order` lists the model's factors, those that matter most first: early dimensions are spread best.
@@ -84,24 +133,25 @@ export function* sampled(
   meter.expect(repeats * points);
   const tallies = evaluator.limits.map(() => new Tally());
   const together = new Tally();
+  // The same columns serve all batches: new ones for each would cost as much as the points themselves.
+  const cube = order.map(() => new Float64Array(BATCH));
+  const chances: Float64Array[] = [];
+  for (const [dimension, factor] of order.entries()) chances[factor] = cube[dimension] as Float64Array;
+  const columns = model.errors.map(() => new Float64Array(BATCH));
+  const any = new Uint8Array(BATCH);
   for (let repeat = 0; repeat < repeats; repeat++) {
-    const cube = sobolPoints(order.length, points, seed * 1000 + repeat);
-    const chances: Float64Array[] = [];
-    for (const [dimension, factor] of order.entries())
-      chances[factor] = cube[dimension] ?? new Float64Array(points);
-    const looked = yield* look(evaluator, fromChances(model, chances, points), points, meter);
-    const any = new Uint8Array(points);
-    const anyPast = new Uint8Array(points);
-    for (const [i, tally] of tallies.entries()) {
-      const [fails, state] = [looked.fails[i] ?? any, looked.state[i] ?? any];
-      tally.add(fails, (n) => looked.refused[n] === 1 || isLacking(state[n]), looked.room[i]);
-      for (let n = 0; n < points; n++) {
-        if (fails[n] !== 1) continue;
-        any[n] = 1;
-        if (!isLacking(state[n])) anyPast[n] = 1;
-      }
+    const sequence = new SobolSequence(order.length, seed * 1000 + repeat);
+    for (let from = 0; from < points; from += BATCH) {
+      const count = Math.min(BATCH, points - from);
+      sequence.next(cube, count);
+      const { limits, refused } = evaluator.evaluateMany(fromChances(model, chances, count, columns), count);
+      any.fill(0);
+      for (const [i, tally] of tallies.entries())
+        tallied(tally, limits[i] as LimitColumns, refused, count, any);
+      talliedTogether(together, any, count);
+      yield meter.did(count);
     }
-    together.add(any, (n) => anyPast[n] !== 1);
+    for (const tally of [...tallies, together]) tally.endRepeat();
   }
   return { limits: tallies.map((it) => it.result(certainty)), together: together.result(certainty) };
 }

@@ -61,10 +61,11 @@ function placed(
   count: number,
   scoreOf: (factor: number) => ArrayLike<number>,
   alone: (error: ReadingError, factor: number, column: Float64Array) => void,
+  into?: readonly Float64Array[],
 ): Float64Array[] {
   const [least, most] = [Math.sqrt(1 - model.share), Math.sqrt(model.share)];
   return model.errors.map((error, i) => {
-    const column = new Float64Array(count);
+    const column = into?.[i] ?? new Float64Array(count);
     const [own = -1, common = -1] = [model.own[i], model.common[i]];
     if (common === -1) {
       alone(error, own, column);
@@ -95,11 +96,12 @@ export const fromScores = (
     },
   );
 
-/** Readings at points of the unit cube, one dimension for each factor: its chance. */
+/** Readings at points of the unit cube, one dimension for each factor: its chance. `into` is filled if given. */
 export function fromChances(
   model: ErrorModel,
   chances: readonly Float64Array[],
   count: number,
+  into?: readonly Float64Array[],
 ): Float64Array[] {
   const scores = new Map<number, Float64Array>();
   const scoreOf = (factor: number): Float64Array => {
@@ -107,13 +109,10 @@ export function fromChances(
     scores.set(factor, known);
     return known;
   };
-  return placed(model, count, scoreOf, ({ value, offBy, law }, factor, column) => {
-    const chance = chances[factor] ?? [];
-    if (law === 'normal') {
-      const score = scoreOf(factor);
-      for (let n = 0; n < count; n++) column[n] = value + offBy * (score[n] ?? 0);
-    } else {
-      for (let n = 0; n < count; n++) column[n] = value + offBy * (2 * (chance[n] ?? 0.5) - 1);
-    }
-  });
+  const alone = ({ value, offBy, law }: ReadingError, factor: number, column: Float64Array): void => {
+    const from = law === 'normal' ? scoreOf(factor) : (chances[factor] as Float64Array);
+    const [scale, shift] = law === 'normal' ? [1, 0] : [2, 1];
+    for (let n = 0; n < count; n++) column[n] = value + offBy * (scale * (from[n] as number) - shift);
+  };
+  return placed(model, count, scoreOf, alone, into);
 }

@@ -3,7 +3,6 @@ import type { Value } from '../../plan/plan.ts';
 import type { Answer, Content, Engine } from '../engine.ts';
 import { judgeRules, type LimitAnswer } from '../judged.ts';
 import type { Replay } from './replay.ts';
-import { wantedFor } from './replay-of.ts';
 
 /** What a study varies an input over: numbers from low to high, whole ones only if told, or a list of values. */
 export type VariedRange = { readonly name: string } & (
@@ -71,7 +70,7 @@ function sameLimit(a: LimitAnswer, b: LimitAnswer): boolean {
 }
 
 function differenceAt(engine: Engine, replay: Replay, point: ReadonlyMap<string, Value>): string | undefined {
-  for (const name of wantedFor(replay.asked)) {
+  for (const [name] of replay.program.wanted) {
     const [there, here] = [engine.answer(name), replay.answer(name)];
     if (!sameAnswer(there, here)) {
       return `${name} is ${told(there)} by the engine and ${told(here)} by the replay at ${at(point)}.`;

@@ -3,19 +3,15 @@ import type { Answer } from '../engine.ts';
 import { EMPTY_SENTENCE, errorSentence } from '../error-sentence.ts';
 import { type Judgement, judgeRules } from '../judged.ts';
 import { judgedNumber, type LimitRule } from '../limit-rule.ts';
+import type { Looked } from './block-column.ts';
 import { exportColumn, exported, halvesOf } from './exported.ts';
-import {
-  type JudgeBlock,
-  judgeBlock,
-  type LeastColumns,
-  type LimitColumns,
-  type Looked,
-  leastOf,
-} from './judge-lanes.ts';
+import { type JudgeBlock, judgeBlock, judgeRuledOut } from './judge-lanes.ts';
 import { fillUp } from './kernels/kernel.ts';
 import { type Lane, read } from './lanes.ts';
+import { type LeastColumns, type LimitColumns, leastOf } from './limit-columns.ts';
 import { type Linked, link } from './link.ts';
 import type { Input, Program } from './program.ts';
+import { isRuledOut } from './ruled-out.ts';
 import { isFault, isTable, type Scalar } from './scalar.ts';
 
 /** An input's value at every point: numbers, yes/no as such or as 1 and 0, words. */
@@ -41,6 +37,29 @@ const TYPE = { number: 'a number', boolean: 'yes or no', text: 'a word' } as con
 const misfit = ({ name, kind }: Input, value: unknown): RangeError =>
   new RangeError(`${name} takes ${TYPE[kind]} at every point; ${String(value)} was given.`);
 
+/** Copies `count` numbers. Adding 0 turns a negative zero into 0. Gives back 0, or NaN if some number is not finite. */
+function copied(column: Float64Array, from: number, to: Float64Array, count: number): number {
+  let off = 0;
+  const inFours = count - (count % 4);
+  for (let i = 0; i < inFours; i += 4) {
+    const a = (column[from + i] as number) + 0;
+    const b = (column[from + i + 1] as number) + 0;
+    const c = (column[from + i + 2] as number) + 0;
+    const d = (column[from + i + 3] as number) + 0;
+    to[i] = a;
+    to[i + 1] = b;
+    to[i + 2] = c;
+    to[i + 3] = d;
+    off += a - a + (b - b) + (c - c) + (d - d);
+  }
+  for (let i = inFours; i < count; i++) {
+    const value = (column[from + i] as number) + 0;
+    to[i] = value;
+    off += value - value;
+  }
+  return off;
+}
+
 function putNumbers(
   input: Input,
   { numbers }: Lane,
@@ -48,18 +67,11 @@ function putNumbers(
   from: number,
   count: number,
 ): void {
-  let finite = true;
-  for (let i = 0; i < count; i++) {
-    // Adding 0 turns a negative zero into 0.
-    const value = (column[from + i] as number) + 0;
-    numbers[i] = value;
-    if (value - value !== 0) finite = false;
-  }
-  if (!finite)
-    throw misfit(
-      input,
-      column.slice(from, from + count).find((value) => !Number.isFinite(value)),
-    );
+  if (copied(column, from, numbers, count) === 0) return;
+  throw misfit(
+    input,
+    column.slice(from, from + count).find((value) => !Number.isFinite(value)),
+  );
 }
 
 /** Puts an input's values into the block. Throws a sentence for one that the input cannot hold. */
@@ -92,6 +104,7 @@ function answerOf(value: Scalar): Answer {
 /** A slot's numbers as the engine hands them out; `numbers` is brought up to date for each block. */
 class ExportedLane implements Looked {
   readonly numbers: Float64Array;
+  readonly isFixed: boolean;
   readonly #lane: Lane;
   readonly #halves: Uint32Array;
 
@@ -99,6 +112,8 @@ class ExportedLane implements Looked {
     this.#lane = lane;
     this.#halves = halvesOf(lane.numbers);
     this.numbers = new Float64Array(size);
+    this.isFixed = lane.fixed !== undefined;
+    if (this.isFixed) this.putInto(this.numbers, 0, size);
   }
 
   missing = (i: number): boolean => {
@@ -119,7 +134,7 @@ class ExportedLane implements Looked {
   }
 
   update(count: number): void {
-    this.putInto(this.numbers, 0, count);
+    if (!this.isFixed) this.putInto(this.numbers, 0, count);
   }
 }
 
@@ -163,6 +178,9 @@ export const batchOf = ({ results, limits }: Asked, count: number): Batch => ({
   },
 });
 
+/** Of cells that only limits look at which apply nowhere. */
+const NOT_LOOKED_AT: Answer = { value: null, why: 'The limit does not apply.' };
+
 /** A program at work: points in, results and limits out, as the formula engine would give them. */
 export class Replay {
   readonly program: Program;
@@ -174,15 +192,20 @@ export class Replay {
   readonly #results: readonly ExportedLane[];
   readonly #judges: readonly JudgeBlock[];
 
-  /** `program` must have been planned for everything asked. `byRule` is for tests: see `link`. */
+  /** `program` must have been planned for everything asked, but for limits ruled out. `byRule` is for tests: see `link`. */
   constructor(program: Program, asked: Asked, size?: number, byRule?: boolean) {
     this.program = program;
     this.asked = asked;
     this.#linked = link(program, size, byRule);
     this.#slots = new Map(program.wanted);
     this.#results = asked.results.map((name) => new ExportedLane(this.#laneOf(name).lane, this.#linked.size));
+    const looks = {
+      size: this.#linked.size,
+      number: (name: string) => this.#number(name),
+      flag: (name: string) => this.#flag(name),
+    };
     this.#judges = asked.limits.map((rule) =>
-      judgeBlock(rule, { number: (name) => this.#number(name), flag: (name) => this.#flag(name) }),
+      isRuledOut(rule, program) ? judgeRuledOut : judgeBlock(rule, looks),
     );
   }
 
@@ -223,7 +246,8 @@ export class Replay {
 
   /** Every limit asked for, reasons included, at a point of the last block. */
   judgement(i = 0): Judgement {
-    return judgeRules((name) => this.answer(name, i), this.asked.limits);
+    const look = (name: string): Answer => (this.#slots.has(name) ? this.answer(name, i) : NOT_LOOKED_AT);
+    return judgeRules(look, this.asked.limits);
   }
 
   #runBlock(columns: readonly Column[], from: number, count: number): void {

@@ -33,108 +33,127 @@ export type Columns = readonly [
   a26: Float64Array,
 ];
 
-/** Runs a function at the points told in `at`, handing each answer to `put`. */
+/** Takes an answer that is no finite number. */
+type Put = (i: number, answer: Answer) => void;
+
+/** Runs a function at the points told in `at`: finite numbers go into `out`, other answers to `put`. */
 export type Invoke = (
   run: Run,
   columns: Columns,
   at: Int32Array,
   count: number,
-  put: (i: number, answer: Answer) => void,
+  out: Float64Array,
+  put: Put,
 ) => void;
+
+/** Most answers are numbers, which need no further call. Adding 0 turns a negative zero into 0. */
+function keep(out: Float64Array, put: Put, i: number, answer: Answer): void {
+  if (typeof answer === 'number' && answer - answer === 0) out[i] = answer + 0;
+  else put(i, answer);
+}
 
 /**
  * One loop for each count of arguments: spreading an array over a call costs more than most of the functions called.
  * The place in the list is the count.
  */
 export const INVOKE: readonly Invoke[] = [
-  (run, _, at, count, put) => {
-    for (let k = 0; k < count; k++) put(at[k] as number, run());
+  (run, _, at, count, out, put) => {
+    for (let k = 0; k < count; k++) keep(out, put, at[k] as number, run());
   },
-  (run, [a1], at, count, put) => {
+  (run, [a1], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i]));
+      keep(out, put, i, run(a1[i]));
     }
   },
-  (run, [a1, a2], at, count, put) => {
+  (run, [a1, a2], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i]));
+      keep(out, put, i, run(a1[i], a2[i]));
     }
   },
-  (run, [a1, a2, a3], at, count, put) => {
+  (run, [a1, a2, a3], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i]));
     }
   },
-  (run, [a1, a2, a3, a4], at, count, put) => {
+  (run, [a1, a2, a3, a4], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i], a11[i]));
+      keep(out, put, i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i], a11[i]));
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(i, run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i], a11[i], a12[i]));
+      keep(
+        out,
+        put,
+        i,
+        run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i], a11[i], a12[i]),
+      );
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(a1[i], a2[i], a3[i], a4[i], a5[i], a6[i], a7[i], a8[i], a9[i], a10[i], a11[i], a12[i], a13[i]),
       );
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -155,10 +174,12 @@ export const INVOKE: readonly Invoke[] = [
       );
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -180,10 +201,12 @@ export const INVOKE: readonly Invoke[] = [
       );
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16], at, count, put) => {
+  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16], at, count, out, put) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -206,10 +229,19 @@ export const INVOKE: readonly Invoke[] = [
       );
     }
   },
-  (run, [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17], at, count, put) => {
+  (
+    run,
+    [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17],
+    at,
+    count,
+    out,
+    put,
+  ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -238,11 +270,14 @@ export const INVOKE: readonly Invoke[] = [
     [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17, a18],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -272,11 +307,14 @@ export const INVOKE: readonly Invoke[] = [
     [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17, a18, a19],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -307,11 +345,14 @@ export const INVOKE: readonly Invoke[] = [
     [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17, a18, a19, a20],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -343,11 +384,14 @@ export const INVOKE: readonly Invoke[] = [
     [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17, a18, a19, a20, a21],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -380,11 +424,14 @@ export const INVOKE: readonly Invoke[] = [
     [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17, a18, a19, a20, a21, a22],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -442,11 +489,14 @@ export const INVOKE: readonly Invoke[] = [
     ],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -506,11 +556,14 @@ export const INVOKE: readonly Invoke[] = [
     ],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -572,11 +625,14 @@ export const INVOKE: readonly Invoke[] = [
     ],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],
@@ -640,11 +696,14 @@ export const INVOKE: readonly Invoke[] = [
     ],
     at,
     count,
+    out,
     put,
   ) => {
     for (let k = 0; k < count; k++) {
       const i = at[k] as number;
-      put(
+      keep(
+        out,
+        put,
         i,
         run(
           a1[i],

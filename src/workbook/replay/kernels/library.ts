@@ -28,16 +28,13 @@ interface Bounded {
 
 const isBounded = ({ above, least }: Argument): boolean => above !== undefined || least !== undefined;
 
-const boundedOf = (argument: Argument | undefined, { numbers }: Lane): readonly Bounded[] =>
-  argument === undefined || argument.type === 'flag' || !isBounded(argument)
-    ? []
-    : [
-        {
-          numbers,
-          above: argument.above ?? Number.NEGATIVE_INFINITY,
-          least: argument.least ?? Number.NEGATIVE_INFINITY,
-        },
-      ];
+/** A bound to be looked at; none for a slot that holds the same value for good, within its bounds. */
+function boundedOf(argument: Argument | undefined, { numbers, fixed }: Lane): readonly Bounded[] {
+  if (argument === undefined || argument.type === 'flag' || !isBounded(argument)) return [];
+  const { above = Number.NEGATIVE_INFINITY, least = Number.NEGATIVE_INFINITY } = argument;
+  const bounded = { numbers, above, least };
+  return fixed !== undefined && isWithin(bounded, 0) ? [] : [bounded];
+}
 
 /** What a table argument's slot holds, point by point, and the tables taken out of it for the function. */
 interface Tables {
@@ -64,9 +61,20 @@ const isWithin = ({ numbers, above, least }: Bounded, i: number): boolean => {
 };
 
 /** Whether all points are within an argument's bounds. */
-function within(it: Bounded, count: number): boolean {
-  for (let i = 0; i < count; i++) if (!isWithin(it, i)) return false;
+function within({ numbers, above, least }: Bounded, count: number): boolean {
+  for (let i = 0; i < count; i++) {
+    const value = numbers[i] as number;
+    if (!(value > above && value >= least)) return false;
+  }
   return true;
+}
+
+/** Turns answers into yes/no: 1 where a number is 1, else 0. */
+function asFlags(numbers: Float64Array, count: number): void {
+  for (let i = 0; i < count; i++) {
+    const value = numbers[i] as number;
+    if (value === value) numbers[i] = Number(value === 1);
+  }
 }
 
 function sieveOf(it: LibraryFunction, args: readonly Lane[]): Sieve {
@@ -132,6 +140,8 @@ export function libraryKernel(
     { length: INVOKE.length - 1 },
     (_, i) => tables[i]?.rows ?? args[i]?.numbers ?? NOTHING,
   );
+  const tabled = tables.filter((it) => it !== undefined);
+  const moving = args.filter(({ any, fixed, clean }) => any === undefined && (fixed === undefined || !clean));
   const bounded = args.flatMap((arg, i) => boundedOf(it.arguments[i], arg));
   const sieve = sieveOf(it, args);
   const typed = args.filter(({ any }) => any === undefined).map(({ numbers }) => numbers);
@@ -148,10 +158,6 @@ export function libraryKernel(
     out.clean = false;
   };
   const put = (i: number, answer: Answer): void => {
-    if (typeof answer === 'number' && answer - answer === 0) {
-      numbers[i] = it.flag ? Number(answer === 1) : answer + 0;
-      return;
-    }
     const told = finished(it, answer);
     fail(i, noAnswer(told instanceof NoAnswer ? told.why : ''));
   };
@@ -180,13 +186,14 @@ export function libraryKernel(
 
   return (count) => {
     out.clean = true;
-    let plain = bounded.every((it) => within(it, count));
-    args.forEach((arg, i) => {
-      const table = tables[i];
-      plain = (table === undefined ? arg.clean : takeOut(table, count)) && plain;
-    });
-    if (plain && asked === undefined) invoke(run, columns as unknown as Columns, everywhere, count, put);
-    else invoke(run, columns as unknown as Columns, some, sift(count, plain), put);
+    let plain = true;
+    for (const bound of bounded) plain = plain && within(bound, count);
+    for (const arg of moving) plain = plain && arg.clean;
+    for (const table of tabled) plain = takeOut(table, count) && plain;
+    const isAsked = plain && asked === undefined;
+    const [at, left] = isAsked ? [everywhere, count] : [some, sift(count, plain)];
+    invoke(run, columns as unknown as Columns, at, left, numbers, put);
+    if (it.flag) asFlags(numbers, count);
     fillUp(out, count);
   };
 }

@@ -17,7 +17,7 @@ import {
 } from '../../src/calc/fasteners/lower-bolts.ts';
 import { plateShare as plateShareOf, skinShare as skinShareOf } from '../../src/calc/fasteners/plate.ts';
 import { shimBoltBending as shimBoltBendingOf } from '../../src/calc/fasteners/shim-bolt-bending.ts';
-import { judge, leastRatio, type Verdict } from '../../src/calc/limits/judge.ts';
+import { judge, type Verdict } from '../../src/calc/limits/judge.ts';
 import { heldForce as heldForceOf } from '../../src/calc/loads/held-force.ts';
 import {
   bottomBearingForce as bottomBearingForceOf,
@@ -183,8 +183,6 @@ export interface PlainAnswers {
   readonly states: string[];
   readonly rooms: Float64Array;
   readonly ratios: Float64Array;
-  leastRatio: number;
-  leastLimit: number;
 }
 
 const known = (answer: Answer): number => (answer instanceof NoAnswer ? Number.NaN : answer);
@@ -202,10 +200,6 @@ function put(to: PlainAnswers, i: number, verdict: Verdict): void {
   to.states[i] = verdict.state;
   to.rooms[i] = verdict.room ?? Number.NaN;
   to.ratios[i] = verdict.ratio ?? Number.NaN;
-  const ratio = leastRatio(verdict);
-  if (ratio === undefined || ratio >= to.leastRatio) return;
-  to.leastRatio = ratio;
-  to.leastLimit = i;
 }
 
 /**
@@ -896,8 +890,6 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
   results[91] = footBoltLength;
   results[92] = lowerPacking;
 
-  to.leastRatio = Number.NaN;
-  to.leastLimit = -1;
   put(
     to,
     0,

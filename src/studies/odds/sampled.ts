@@ -43,7 +43,7 @@ class Tally {
       sum += off;
       squares += off * off;
     }
-    [this.#rooms, this.#sum, this.#squares] = [rooms, sum, squares];
+    [this.#shift, this.#rooms, this.#sum, this.#squares] = [shift, rooms, sum, squares];
   }
 
   endRepeat(): void {

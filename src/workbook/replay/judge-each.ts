@@ -5,15 +5,23 @@ import type { LimitColumns } from './limit-columns.ts';
 
 const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 
-/** Whether a limit applies at a point; undefined when that cannot be told. */
-function appliesAt({ rule, flags }: Judged, i: number): boolean | undefined {
-  const flag = flags?.[i];
-  if (flag === undefined) return true;
-  if (Number.isNaN(flag)) return undefined;
-  return (flag === 1) === (typeof rule.applies === 'string');
+/** Judges one point of a block, whatever it holds. */
+function judgeOne({ rule, value, low, high, flags, appliesWhen }: Judged, i: number) {
+  const { near, graded, mustExist, lowIsPast } = rule;
+  const [number, flag] = [value.numbers[i], flags?.[i] ?? appliesWhen];
+  return judge({
+    value: Number.isNaN(number) && value.missing(i) ? undefined : number,
+    low: low[i],
+    high: high[i],
+    near,
+    applies: Number.isNaN(flag) ? undefined : flag === appliesWhen,
+    graded,
+    mustExist,
+    lowIsPast,
+  });
 }
 
-/** Judges points `from` to `count` of a block one by one, whatever they hold. */
+/** Judges points `from` to `count` of a block one by one. */
 export function judgeEach(
   judged: Judged,
   { state, room, ratio }: LimitColumns,
@@ -21,21 +29,21 @@ export function judgeEach(
   from: number,
   count: number,
 ): void {
-  const { rule, value, low, high } = judged;
-  const { near, graded, mustExist, lowIsPast } = rule;
   for (let i = from; i < count; i++) {
-    const verdict = judge({
-      value: Number.isNaN(value.numbers[i]) && value.missing(i) ? undefined : value.numbers[i],
-      low: low[i],
-      high: high[i],
-      near,
-      applies: appliesAt(judged, i),
-      graded,
-      mustExist,
-      lowIsPast,
-    });
+    const verdict = judgeOne(judged, i);
     state[at + i] = CODE.get(verdict.state) as number;
     room[at + i] = verdict.room ?? Number.NaN;
     ratio[at + i] = verdict.ratio ?? Number.NaN;
+  }
+}
+
+/** Judges again those of the first `count` points at which the limit may not apply or have no value or bounds. */
+export function judgeOthers(judged: Judged, columns: LimitColumns, at: number, count: number): void {
+  const { rule, value, low, high, flags, appliesWhen } = judged;
+  const least = rule.mustExist ? 0 : Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < count; i++) {
+    const isAnswered = (value.numbers[i] as number) > least && low[i] === low[i] && high[i] === high[i];
+    if (isAnswered && (flags === undefined || flags[i] === appliesWhen)) continue;
+    judgeEach(judged, columns, at, i, i + 1);
   }
 }

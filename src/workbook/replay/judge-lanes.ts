@@ -1,7 +1,7 @@
 import { STATES } from '../../calc/limits/states.ts';
 import type { LimitRule } from '../limit-rule.ts';
 import { boundColumn, type Looked, spanColumn } from './block-column.ts';
-import { judgeEach } from './judge-each.ts';
+import { judgeEach, judgeOthers } from './judge-each.ts';
 import { FOUR, judgePlain } from './judge-plain.ts';
 import type { Judged } from './judged-block.ts';
 import type { LimitColumns } from './limit-columns.ts';
@@ -38,12 +38,14 @@ export function judgeBlock(rule: LimitRule, { size, number, flag }: Looks): Judg
     low: low.numbers,
     high: high.numbers,
     span: span.numbers,
+    appliesWhen: typeof applies === 'object' ? 0 : 1,
     ...(applies === undefined ? {} : { flags: flag(typeof applies === 'string' ? applies : applies.not) }),
   };
   const moving = [low, high, span].filter((it) => !it.isFixed);
   return (count, columns, at) => {
     for (const column of moving) column.update(count);
     const inFours = count - (count % FOUR);
-    judgeEach(judged, columns, at, judgePlain(judged, columns, at, inFours) ? inFours : 0, count);
+    if (!judgePlain(judged, columns, at, inFours)) judgeOthers(judged, columns, at, inFours);
+    judgeEach(judged, columns, at, inFours, count);
   };
 }

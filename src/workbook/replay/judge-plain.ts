@@ -100,16 +100,14 @@ function isAbove(value: Float64Array, least: number, count: number): boolean {
 }
 
 /**
- * Judges points at all of which a limit applies and has a value and bounds, as nearly all blocks are; `count` is in
- * fours. False where some point is otherwise: nothing it wrote then counts.
+ * Judges points, `count` of them in fours, as if at each the limit applied and had a value and bounds. Gives back
+ * whether that is so at all of them, as in most blocks; the others then have to be judged again.
  */
 export function judgePlain(judged: Judged, columns: LimitColumns, at: number, count: number): boolean {
-  const { rule, value, flags, span } = judged;
+  const { rule, value, flags, appliesWhen, span } = judged;
   const { near, graded, lowIsPast, mustExist } = rule;
-  if (flags !== undefined && !isAll(flags, typeof rule.applies === 'string' ? 1 : 0, count)) return false;
-  if (mustExist && !isAbove(value.numbers, 0, count)) return false;
   const { state, room, ratio } = columns;
-  if (rooms(judged, room, at, count) !== 0) return false;
+  const off = rooms(judged, room, at, count);
   // Nothing lies between 0 and the least number.
   const past = lowIsPast ? Number.MIN_VALUE : 0;
   states(room, graded ? Math.max(near, past) : past, past, state, at, count);
@@ -118,5 +116,6 @@ export function judgePlain(judged: Judged, columns: LimitColumns, at: number, co
     room.fill(Number.NaN, at, at + count);
     ratio.fill(Number.NaN, at, at + count);
   }
-  return true;
+  if (off !== 0 || (mustExist && !isAbove(value.numbers, 0, count))) return false;
+  return flags === undefined || isAll(flags, appliesWhen, count);
 }

@@ -10,6 +10,8 @@ export interface Judged {
   readonly high: Float64Array;
   /** What room is measured against. */
   readonly span: Float64Array;
-  /** The cell that says whether it applies, or whether it does not: 1, 0, or NaN when that cannot be told. */
+  /** The cell that says whether it applies: 1, 0, or NaN when that cannot be told. */
   readonly flags?: Float64Array;
+  /** What that cell says where it applies. */
+  readonly appliesWhen: 0 | 1;
 }

@@ -8,7 +8,7 @@ import { exportColumn, exported, halvesOf } from './exported.ts';
 import { type JudgeBlock, judgeBlock, judgeRuledOut } from './judge-lanes.ts';
 import { fillUp } from './kernels/kernel.ts';
 import { type Lane, read } from './lanes.ts';
-import { type LeastColumns, type LimitColumns, leastOf } from './limit-columns.ts';
+import type { LimitColumns } from './limit-columns.ts';
 import { type Linked, link } from './link.ts';
 import type { Input, Program } from './program.ts';
 import { isRuledOut } from './ruled-out.ts';
@@ -24,7 +24,6 @@ export interface Batch {
   readonly results: readonly Float64Array[];
   /** One set of columns for each limit, in order. */
   readonly limits: readonly LimitColumns[];
-  readonly least: LeastColumns;
 }
 
 export interface Asked {
@@ -171,11 +170,6 @@ export const batchOf = ({ results, limits }: Asked, count: number): Batch => ({
   count,
   results: results.map(() => new Float64Array(count)),
   limits: limits.map(() => limitColumns(count)),
-  least: {
-    ratio: new Float64Array(count),
-    limit: new Int16Array(count),
-    unanswered: new Int16Array(count),
-  },
 });
 
 /** Of cells that only limits look at which apply nowhere. */
@@ -221,7 +215,6 @@ export class Replay {
       this.#judges.forEach((judge, i) => {
         judge(points, into.limits[i] as LimitColumns, from);
       });
-      leastOf(into.limits, into.least, from, from + points);
     }
     return into;
   }

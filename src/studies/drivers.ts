@@ -83,7 +83,7 @@ export function* drivers(evaluators: Evaluators, ask: DriversAsk): Study<Drivers
     const [low, high] = reachOf(it);
     return { name: it.name, low, high, whole: it.whole };
   });
-  const everything = evaluators.points(
+  const everything = yield* evaluators.points(
     ask.scenario,
     { inputs: inputs.map((it) => it.name), results: [] },
     ranges,
@@ -123,7 +123,7 @@ export function* drivers(evaluators: Evaluators, ask: DriversAsk): Study<Drivers
   const asked = ask.limits.filter((it) => everything.limits.includes(it));
   const found = new Map<string, OfLimit>();
   if (asked.length > 0 && errors.length > 0) {
-    const some = evaluators.points(
+    const some = yield* evaluators.points(
       ask.scenario,
       { inputs: errors.map((it) => it.name), results: [], limits: asked },
       errors.map((it) => ({ name: it.name, low: it.value - furthest(it), high: it.value + furthest(it) })),

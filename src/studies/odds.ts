@@ -56,7 +56,7 @@ function* rareOf(
   factors: readonly number[],
   meter: Meter,
 ): Generator<Progress, RareFound, void> {
-  const evaluator = pointsFor(evaluators, ask, [limit]);
+  const evaluator = yield* pointsFor(evaluators, ask, [limit]);
   const room = new ScoredRoom(evaluator, model, 0, factors, meter);
   const centres = (yield* designPoints(room, ask.seed)).map(({ scores }) => {
     const all: number[] = Array(model.factors.length).fill(0);
@@ -87,7 +87,7 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
   const meter = new Meter();
   const { errors } = ask;
   const model = errorModel(errors, ask.share);
-  const evaluator = pointsFor(evaluators, ask);
+  const evaluator = yield* pointsFor(evaluators, ask);
   const present = evaluator.evaluateMany(
     errors.map((it) => [it.value]),
     1,
@@ -157,5 +157,5 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
     .slice(0, MOST_CENTRES);
   const { seed, certainty } = ask;
   const settings = { repeats: RARE_REPEATS, points: RARE_POINTS, seed, certainty };
-  return answer(worst, all, rares, yield* rare(pointsFor(evaluators, ask), model, centres, settings, meter));
+  return answer(worst, all, rares, yield* rare(evaluator, model, centres, settings, meter));
 }

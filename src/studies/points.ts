@@ -1,3 +1,5 @@
+import type { Study } from './study.ts';
+
 /** An input's value at every point: numbers in base units, yes/no as 1 and 0 or as such, words. */
 export type Column = ArrayLike<number> | ArrayLike<boolean> | ArrayLike<string>;
 
@@ -39,17 +41,18 @@ export interface PointEvaluator {
 /** How a study's points were worked out, and why not by replay where they were not. */
 export type Road = { readonly by: 'replay' } | { readonly by: 'engine'; readonly why: string };
 
+/** An evaluator, and how it works. */
+export interface RoadEvaluator extends PointEvaluator {
+  readonly road: Road;
+}
+
 /** What a study receives: evaluators made ready for what it asks. */
 export interface Evaluators {
   /**
    * `ranges` are the ranges over which the inputs will vary: the replay is proved equal to the engine there before its
-   * first use. Throws a sentence when a name is not known.
+   * first use, a point at a time. Throws a sentence when a name is not known.
    */
-  points(
-    scenario: string | null,
-    ask: PointsAsk,
-    ranges: readonly PointRange[],
-  ): PointEvaluator & { readonly road: Road };
+  points(scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): Study<RoadEvaluator>;
 }
 
 /** What an input is varied over. */

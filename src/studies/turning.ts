@@ -62,7 +62,7 @@ export function* turning(evaluators: Evaluators, ask: TurningAsk): Study<Turning
     );
   }
   const meter = new Meter();
-  const evaluator = evaluators.points(
+  const evaluator = yield* evaluators.points(
     ask.scenario,
     { inputs: [input], results: [], ...(ask.limits === undefined ? {} : { limits: ask.limits }) },
     [{ name: input, low, high, whole }],

@@ -23,6 +23,8 @@ export class Workbook {
   #scenario: string | null | undefined;
   #contents: ReadonlyMap<string, Content>;
   #uses: Map<string, readonly string[]> | undefined;
+  /** The proof whose points stand in the inputs, until something is shown again. */
+  #proving: object | undefined;
 
   constructor(plan: Plan, scenario: string | null = plan.active) {
     this.#plan = plan;
@@ -34,7 +36,9 @@ export class Workbook {
   /** Shows a plan in a scenario; `overrides` go over both. Gives back the names whose answers changed. */
   show(plan: Plan, scenario: string | null, overrides?: ReadonlyMap<string, Content>): Changed {
     const asItIs = overrides === undefined || overrides.size === 0;
-    if (asItIs && plan === this.#plan && scenario === this.#scenario) return new Set();
+    const isShown = plan === this.#plan && scenario === this.#scenario && this.#proving === undefined;
+    if (asItIs && isShown) return new Set();
+    this.#proving = undefined;
     const contents = contentsOf(plan, scenario);
     if (overrides !== undefined) for (const [name, content] of overrides) contents.set(name, content);
     const gone = [...this.#contents.keys()].filter((name) => !contents.has(name));
@@ -85,9 +89,30 @@ export class Workbook {
     return replayOf(this.#engine, varied, { results, limits });
   }
 
-  /** Whether a replay gives what the engine gives over these ranges; the cells are left as they were. */
-  prove(replay: Replay, ranges: readonly VariedRange[]): Proved {
-    return prove(this.#engine, replay, ranges);
+  /**
+   * Whether a replay gives what the engine gives over these ranges, point by point. Between two points anything else may
+   * be shown, which has to be done before any cell is looked at; the proof takes up where it was.
+   */
+  *prove(
+    plan: Plan,
+    scenario: string | null,
+    replay: Replay,
+    ranges: readonly VariedRange[],
+  ): Generator<void, Proved, void> {
+    const own = {};
+    const steps = prove(this.#engine, replay, ranges);
+    for (;;) {
+      if (this.#proving !== own) {
+        this.show(plan, scenario);
+        this.#proving = own;
+      }
+      const step = steps.next();
+      if (step.done === true) {
+        this.show(plan, scenario);
+        return step.value;
+      }
+      yield;
+    }
   }
 
   /** A workbook of its own over the same plan, for studies that must not disturb this one. */

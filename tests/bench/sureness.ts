@@ -44,7 +44,9 @@ export function sureness(): Record<string, number> {
       return { name, low: value - far, high: value + far, whole };
     });
   const ready = (of: readonly Varied[]) => {
-    const found = evaluators.points(null, { inputs: of.map((it) => it.name), results: [] }, around(of));
+    const found = finish(
+      evaluators.points(null, { inputs: of.map((it) => it.name), results: [] }, around(of)),
+    );
     if (found.road.by === 'engine') throw new Error(found.road.why);
     return found;
   };

@@ -22,7 +22,7 @@ import { CERTAINTY, coverage, SEEDS, seeds } from './coverage.ts';
 import type { SoakLine } from './part.ts';
 
 const evaluatorOf = (of: Case) =>
-  plainPoints([of.limit]).points(null, { inputs: of.errors.map((it) => it.name), results: [] }, []);
+  plainPoints([of.limit]).at({ inputs: of.errors.map((it) => it.name), results: [] });
 
 function bySample(name: string, of: Case, truth: number): SoakLine {
   const [evaluator, model] = [evaluatorOf(of), errorModel(of.errors, 0)];

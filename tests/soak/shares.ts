@@ -16,7 +16,7 @@ function* sharesOf(
 ): Iterable<SoakLine> {
   const factors = of.errors.map((_, i) => i);
   const inputs = of.errors.map((it) => it.name);
-  const evaluator = plainPoints([of.limit]).points(null, { inputs, results: [] }, []);
+  const evaluator = plainPoints([of.limit]).at({ inputs, results: [] });
   const model = errorModel(of.errors, 0);
   const runs = seeds.map(
     (seed) =>

@@ -1,6 +1,7 @@
 import { judge } from '../../src/calc/limits/judge.ts';
 import { STATES } from '../../src/calc/limits/states.ts';
-import type { Evaluators, PointEvaluator, Points, Road } from '../../src/studies/points.ts';
+import type { Evaluators, Points, PointsAsk, RoadEvaluator } from '../../src/studies/points.ts';
+import { atOnce } from './at-once.ts';
 
 /** A limit on a plain function of the inputs, named; it holds while its value is not below `low` nor above `high`. */
 export interface PlainPointLimit {
@@ -16,11 +17,14 @@ export interface PlainPointLimit {
 export function plainPoints(
   limits: readonly PlainPointLimit[],
   present: Readonly<Record<string, number>> = {},
-): Evaluators & { readonly count: () => number } {
+): Evaluators & { readonly count: () => number; readonly at: (ask: PointsAsk) => RoadEvaluator } {
   let evaluations = 0;
   return {
     count: () => evaluations,
-    points(_scenario, ask): PointEvaluator & { readonly road: Road } {
+    points(_scenario, ask) {
+      return atOnce(this.at(ask));
+    },
+    at(ask) {
       const asked = (ask.limits ?? limits.map((it) => it.name)).map((name) => {
         const found = limits.find((it) => it.name === name);
         if (found === undefined) throw new Error(`There is no limit named ${name}.`);

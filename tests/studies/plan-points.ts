@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { openPlan } from '../../src/plan/file/open-plan.ts';
 import type { Plan } from '../../src/plan/plan.ts';
-import type { Evaluators, PointEvaluator, Road } from '../../src/studies/points.ts';
+import type { Evaluators } from '../../src/studies/points.ts';
 import { contentsOf, labelOf } from '../../src/workbook/contents.ts';
 import { Engine } from '../../src/workbook/engine.ts';
 import { limitRules } from '../../src/workbook/limit-rule.ts';
 import { replayOf } from '../../src/workbook/replay/replay-of.ts';
+import { atOnce } from './at-once.ts';
 
 export function demoPlan(name = 'start'): Plan {
   const opened = openPlan(readFileSync(resolve('demo-data', `${name}.plan.json`), 'utf8'));
@@ -17,7 +18,7 @@ export function demoPlan(name = 'start'): Plan {
 /** The replay of a plan, without the proof that precedes it elsewhere; inputs that clash are not looked for. */
 export function planPoints(plan: Plan): Evaluators {
   return {
-    points(scenario, ask): PointEvaluator & { readonly road: Road } {
+    points(scenario, ask) {
       const engine = new Engine(contentsOf(plan, scenario), labelOf);
       const rules = limitRules(plan.limits);
       const limits =
@@ -28,7 +29,7 @@ export function planPoints(plan: Plan): Evaluators {
       if (!replayed.ok) throw new Error(replayed.why);
       const { replay } = replayed;
       const order = replay.program.inputs.map((it) => ask.inputs.indexOf(it.name));
-      return {
+      return atOnce({
         inputs: ask.inputs,
         results: ask.results,
         limits: limits.map((it) => it.name),
@@ -40,7 +41,7 @@ export function planPoints(plan: Plan): Evaluators {
           );
           return { count, results: batch.results, limits: batch.limits, refused: new Uint8Array(count) };
         },
-      };
+      });
     },
   };
 }

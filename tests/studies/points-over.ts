@@ -8,6 +8,7 @@ import type {
   Points,
   PointsAsk,
 } from '../../src/studies/points.ts';
+import { atOnce } from './at-once.ts';
 
 const columnsFor = (count: number): LimitColumns => ({
   state: new Uint8Array(count),
@@ -53,5 +54,6 @@ export function pointsOver(evaluator: Evaluator, { inputs, results, limits }: Po
 
 /** Evaluators that answer one point at a time, as quick as a replay for small things. */
 export const evaluatorsOver = (evaluatorOf: (scenario: string | null) => Evaluator): Evaluators => ({
-  points: (scenario, ask) => ({ ...pointsOver(evaluatorOf(scenario), ask), road: { by: 'replay' } }),
+  points: (scenario, ask) =>
+    atOnce({ ...pointsOver(evaluatorOf(scenario), ask), road: { by: 'replay' as const } }),
 });

@@ -1,8 +1,9 @@
 import type { Plan } from '../../plan/plan.ts';
 import type { Evaluator } from '../../studies/evaluator.ts';
-import type { Evaluators, PointEvaluator, PointRange, PointsAsk, Road } from '../../studies/points.ts';
+import type { Evaluators, PointRange, PointsAsk, RoadEvaluator } from '../../studies/points.ts';
+import type { Study } from '../../studies/study.ts';
 import type { LimitRule } from '../../workbook/limit-rule.ts';
-import type { Proved } from '../../workbook/replay/prove.ts';
+import { PROOF_POINTS, type Proved } from '../../workbook/replay/prove.ts';
 import type { Replay } from '../../workbook/replay/replay.ts';
 import type { Workbook } from '../../workbook/workbook.ts';
 import { evaluatorOver } from '../study-evaluator.ts';
@@ -63,8 +64,13 @@ export class ReplayEvaluators {
    * The same for studies that look at one point at a time. Only the results asked for can be looked at, and only the
    * inputs asked for can be varied.
    */
-  oneAtATime(plan: Plan, scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): Evaluator {
-    const made = this.#proved(plan, scenario, ask, ranges);
+  *oneAtATime(
+    plan: Plan,
+    scenario: string | null,
+    ask: PointsAsk,
+    ranges: readonly PointRange[],
+  ): Study<Evaluator> {
+    const made = yield* this.#proved(plan, scenario, ask, ranges);
     return made.replay === undefined
       ? evaluatorOver(this.#workbook, plan, scenario)
       : replayOneAtATime(made.replay, plan, scenario);
@@ -76,14 +82,14 @@ export class ReplayEvaluators {
     return this.#proofs.has(proofKey(this.#workbook, ask, ranges));
   }
 
-  #points(
+  *#points(
     plan: Plan,
     scenario: string | null,
     ask: PointsAsk,
     ranges: readonly PointRange[],
-  ): PointEvaluator & { readonly road: Road } {
+  ): Study<RoadEvaluator> {
     const workbook = this.#workbook;
-    const { replay, limits, why } = this.#proved(plan, scenario, ask, ranges);
+    const { replay, limits, why } = yield* this.#proved(plan, scenario, ask, ranges);
     if (replay === undefined) {
       const names = limits.map((it) => it.name);
       return {
@@ -91,12 +97,11 @@ export class ReplayEvaluators {
         road: { by: 'engine', why },
       };
     }
-    const present = new Map(workbook.names.map((name) => [name, workbook.answer(name).value]));
-    return { ...replayPoints(replay, (name) => present.get(name) ?? null), road: { by: 'replay' } };
+    return { ...replayPoints(replay, (name) => workbook.answer(name).value), road: { by: 'replay' } };
   }
 
   /** Shows the plan and makes a replay that is equal to it over the ranges, or says why there is none. */
-  #proved(plan: Plan, scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): Ready {
+  *#proved(plan: Plan, scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]): Study<Ready> {
     const workbook = this.#workbook;
     workbook.show(plan, scenario);
     checkNames(workbook, ask);
@@ -104,14 +109,20 @@ export class ReplayEvaluators {
     const replayed = workbook.replay(ask.inputs, ask.results, limits);
     if (!replayed.ok) return { limits, why: replayed.why };
     const { replay } = replayed;
-    const proved = this.#proof(proofKey(workbook, ask, ranges), () => workbook.prove(replay, ranges));
+    const proved = yield* this.#proof(proofKey(workbook, ask, ranges), () =>
+      workbook.prove(plan, scenario, replay, ranges),
+    );
     return proved.equal ? { limits, replay } : { limits, why: proved.why };
   }
 
-  #proof(key: string, make: () => Proved): Proved {
+  *#proof(key: string, make: () => Generator<void, Proved, void>): Study<Proved> {
     const known = this.#proofs.get(key);
     if (known !== undefined) return known;
-    const proved = make();
+    const proof = make();
+    let done = 0;
+    let step = proof.next();
+    for (; step.done !== true; step = proof.next()) yield { done: ++done, of: PROOF_POINTS };
+    const proved = step.value;
     const oldest = this.#proofs.size >= MOST_PROOFS ? this.#proofs.keys().next().value : undefined;
     if (oldest !== undefined) this.#proofs.delete(oldest);
     this.#proofs.set(key, proved);

@@ -16,10 +16,10 @@ export interface RemediesCall extends RemedyAsk {
 export function* mending(bench: StudyBench, { scenario, over, ...ask }: RemediesCall): Study<Remedies> {
   const points = { inputs: over.map((it) => it.name), results: [] };
   if (bench.isProved(scenario, points, over)) {
-    return yield* remedies(bench.oneAtATime(scenario, points, over), ask);
+    return yield* remedies(yield* bench.oneAtATime(scenario, points, over), ask);
   }
   const found = yield* remedies(bench.evaluatorOf(scenario), ask);
   yield { done: 1, of: 1, soFar: found };
-  bench.oneAtATime(scenario, points, over);
+  yield* bench.oneAtATime(scenario, points, over);
   return found;
 }

@@ -38,7 +38,7 @@ const withPresent = ({ evaluatorOf }: StudyBench, { scenario, ...ask }: SweepCal
 });
 
 /** An evaluator for a sweep of one scenario. */
-const sweeping = (bench: StudyBench, scenario: string | null, ask: SweepAsk): Evaluator => {
+const sweeping = (bench: StudyBench, scenario: string | null, ask: SweepAsk): Study<Evaluator> => {
   const { input: name, results, whole, only } = ask;
   const range: PointRange = only === undefined ? { name, ...widened(ask), whole } : { name, values: only };
   return bench.oneAtATime(scenario, { inputs: [name], results }, [range]);
@@ -46,16 +46,15 @@ const sweeping = (bench: StudyBench, scenario: string | null, ask: SweepAsk): Ev
 
 /** Every study by the name it is asked by, on the page and on the command line. Asks and answers are plain data. */
 export const STUDIES = {
-  sweep: run((bench, call: SweepCall) => {
+  sweep: run(function* (bench, call: SweepCall) {
     const ask = withPresent(bench, call);
-    return sweep(sweeping(bench, call.scenario, ask), ask);
+    return yield* sweep(yield* sweeping(bench, call.scenario, ask), ask);
   }),
-  lines: run((bench, { scenarios, ...call }: LinesCall) => {
+  lines: run(function* (bench, { scenarios, ...call }: LinesCall) {
     const ask = withPresent(bench, call);
-    return trace(
-      scenarios.map((scenario) => sweeping(bench, scenario, ask)),
-      ask,
-    );
+    const evaluators: Evaluator[] = [];
+    for (const scenario of scenarios) evaluators.push(yield* sweeping(bench, scenario, ask));
+    return yield* trace(evaluators, ask);
   }),
   remedies: run(mending),
   values: run((bench, { scenario, names }: ValuesCall) => values(bench.evaluatorOf(scenario), names)),

@@ -1,12 +1,17 @@
 import type { Evaluator } from '../../studies/evaluator.ts';
 import type { Evaluators, PointRange, PointsAsk } from '../../studies/points.ts';
+import type { Study } from '../../studies/study.ts';
 
 /** What a study is worked out with: one point at a time, or many at once. */
 export interface StudyBench {
   /** Any input may be varied and any result looked at: the engine answers. */
   readonly evaluatorOf: (scenario: string | null) => Evaluator;
   /** Only what is asked for: a replay answers, where it is proved equal to the engine. */
-  readonly oneAtATime: (scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]) => Evaluator;
+  readonly oneAtATime: (
+    scenario: string | null,
+    ask: PointsAsk,
+    ranges: readonly PointRange[],
+  ) => Study<Evaluator>;
   readonly points: Evaluators;
   /** Whether `oneAtATime` would answer at once, its replay having been proved before. */
   readonly isProved: (scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]) => boolean;

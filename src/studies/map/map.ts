@@ -118,7 +118,7 @@ export function* map(evaluators: Evaluators, ask: MapAsk): Study<Mapped> {
     throw new RangeError(`A map varies two inputs; ${x.input} was given for both.`);
   }
   const [xs, ys] = [valuesOf(x, fineness), valuesOf(y, fineness)];
-  const evaluator = evaluators.points(scenario, { inputs: [x.input, y.input], results }, [
+  const evaluator = yield* evaluators.points(scenario, { inputs: [x.input, y.input], results }, [
     rangeOf(x),
     rangeOf(y),
   ]);

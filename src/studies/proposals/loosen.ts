@@ -41,7 +41,7 @@ export function* loosen(
   const inputs = [...ranges.map((it) => it.name), ...loosened.map((it) => it.name)];
   const bench = new Bench(
     wide,
-    evaluators.points(scenario, { inputs, results: bolts }, [...ranges, ...more]),
+    yield* evaluators.points(scenario, { inputs, results: bolts }, [...ranges, ...more]),
   );
   const distance = (it: Loosened, value: number): number => Math.abs(value - it.present) / it.span;
   const found: { readonly loosening: Loosening; readonly far: number }[] = [];

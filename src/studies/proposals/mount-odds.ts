@@ -6,7 +6,7 @@ import { Meter } from '../meter.ts';
 import { firstOrder } from '../odds/first-order.ts';
 import { sampled } from '../odds/sampled.ts';
 import type { Column, Evaluators, PointEvaluator, PointRange } from '../points.ts';
-import type { Progress } from '../study.ts';
+import type { Progress, Study } from '../study.ts';
 import { errorModel } from '../uncertain/error-model.ts';
 import { furthest } from '../uncertain/reading-error.ts';
 import { inputsOf, type ProposalsAsk, type Readings } from './ask.ts';
@@ -23,25 +23,41 @@ export class MountOdds {
   readonly #errors: readonly Varied[];
   readonly #seed: number;
 
-  constructor(evaluators: Evaluators, ask: ProposalsAsk, readings: Readings, ranges: readonly PointRange[]) {
-    const { varied } = readings;
+  private constructor(
+    evaluator: PointEvaluator,
+    ask: ProposalsAsk,
+    readings: Readings,
+    errors: readonly Varied[],
+  ) {
+    this.#evaluator = evaluator;
     this.#readings = readings;
+    this.#errors = errors;
     this.#moving = inputsOf(ask);
     this.#seed = ask.seed;
-    const errors = new Set(errorsAmong(varied).map((it) => it.name));
-    this.#errors = varied.filter((it) => errors.has(it.name));
-    const around = this.#errors.map((it): PointRange => {
+  }
+
+  /** Gets an evaluator for it, over the ranges of what a mount moves and what readings may be off. */
+  static *over(
+    evaluators: Evaluators,
+    ask: ProposalsAsk,
+    readings: Readings,
+    ranges: readonly PointRange[],
+  ): Study<MountOdds> {
+    const names = new Set(errorsAmong(readings.varied).map((it) => it.name));
+    const errors = readings.varied.filter((it) => names.has(it.name));
+    const around = errors.map((it): PointRange => {
       const moved = ranges.find((range) => range.name === it.name);
       const [low, high] =
         moved !== undefined && 'low' in moved ? [moved.low, moved.high] : [it.value, it.value];
       return { name: it.name, low: low - furthest(it), high: high + furthest(it) };
     });
-    const still = ranges.filter((it) => !errors.has(it.name));
-    this.#evaluator = evaluators.points(
+    const still = ranges.filter((it) => !names.has(it.name));
+    const evaluator = yield* evaluators.points(
       ask.scenario,
       { inputs: [...around, ...still].map((it) => it.name), results: [] },
       [...around, ...still],
     );
+    return new MountOdds(evaluator, ask, readings, errors);
   }
 
   /** The limits judged, in the order of every answer. */

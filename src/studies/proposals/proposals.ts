@@ -1,5 +1,5 @@
 import { seeded } from '../../calc/uncertainty/seeded.ts';
-import type { Evaluators, PointEvaluator, PointRange, Road } from '../points.ts';
+import type { Evaluators, PointRange } from '../points.ts';
 import type { Progress, Study } from '../study.ts';
 import { type Conflict, inputsOf, type Mount, type Proposals, type ProposalsAsk } from './ask.ts';
 import { Bench, type Genes, genesAt, type Watch } from './bench.ts';
@@ -75,17 +75,23 @@ const watching = (found: Found, told: { news: boolean; holds: boolean }): Watch 
 };
 
 /** Where the owner's other scenarios stand with what they set. */
-function scenariosAt(evaluators: Evaluators, ask: ProposalsAsk, ranges: readonly PointRange[]) {
-  return ask.scenarios.flatMap(({ name, values }) => {
-    if (values.some((it) => Number.isNaN(it))) return [];
+function* scenariosAt(
+  evaluators: Evaluators,
+  ask: ProposalsAsk,
+  ranges: readonly PointRange[],
+): Study<Proposals['scenarios']> {
+  const found: Proposals['scenarios'][number][] = [];
+  for (const { name, values } of ask.scenarios) {
+    if (values.some((it) => Number.isNaN(it))) continue;
     const around = ranges.map((it, n): PointRange => {
       const value = values[n] as number;
       return 'low' in it ? { ...it, low: Math.min(it.low, value), high: Math.max(it.high, value) } : it;
     });
-    const evaluator = evaluators.points(name, { inputs: inputsOf(ask), results: ask.bolts }, around);
+    const evaluator = yield* evaluators.points(name, { inputs: inputsOf(ask), results: ask.bolts }, around);
     const mount = new Bench(ask, evaluator).mountAt(values);
-    return mount === undefined ? [] : [{ name, mount }];
-  });
+    if (mount !== undefined) found.push({ name, mount });
+  }
+  return found;
 }
 
 function* conflictOf(
@@ -154,7 +160,7 @@ function* withOdds(plain: Proposals, odds: MountOdds): Generator<Progress, Propo
 export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Proposals> {
   check(ask);
   const ranges = rangesOf(ask);
-  const evaluator: PointEvaluator & { readonly road: Road } = evaluators.points(
+  const evaluator = yield* evaluators.points(
     ask.scenario,
     { inputs: inputsOf(ask), results: ask.bolts },
     ranges,
@@ -197,7 +203,7 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
   const odds =
     reckoning === undefined || found.archive.mounts.length === 0
       ? undefined
-      : new MountOdds(evaluators, ask, reckoning, ranges);
+      : yield* MountOdds.over(evaluators, ask, reckoning, ranges);
   if (odds !== undefined) found.archive = yield* likeliest(bench, odds, ask, found.archive, forOdds, watch);
 
   const conflict =
@@ -209,7 +215,7 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
     const { best, ...plain } = mount;
     tidy.put(tidied(plain, ask.present, ask.freed, bench));
   }
-  const scenarios = scenariosAt(evaluators, ask, ranges);
+  const scenarios = yield* scenariosAt(evaluators, ask, ranges);
   const plain = answer(tidy.mounts, scenarios);
   if (odds === undefined) return { ...plain, ...(conflict === undefined ? {} : { conflict }) };
   yield { done: most, of: most, soFar: plain };

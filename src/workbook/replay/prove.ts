@@ -1,6 +1,6 @@
 import { seeded } from '../../calc/uncertainty/seeded.ts';
 import type { Value } from '../../plan/plan.ts';
-import type { Answer, Content, Engine } from '../engine.ts';
+import type { Answer, Engine } from '../engine.ts';
 import { judgeRules, type LimitAnswer } from '../judged.ts';
 import type { Replay } from './replay.ts';
 
@@ -86,31 +86,30 @@ function differenceAt(engine: Engine, replay: Replay, point: ReadonlyMap<string,
   return undefined;
 }
 
+/** How many points a proof looks at. */
+export const PROOF_POINTS = 64;
+
 /**
- * Whether the replay gives what the engine gives, at points drawn over the ranges of a study. Every varied input needs
- * a range. The engine must be one that nobody is looking at; it is left as it was found.
+ * Whether the replay gives what the engine gives, at points drawn over the ranges of a study, with a yield after each.
+ * Every varied input needs a range. The engine must be one that nobody is looking at; it is left with the last point
+ * in the inputs.
  */
-export function prove(
+export function* prove(
   engine: Engine,
   replay: Replay,
   ranges: readonly VariedRange[],
-  points = 64,
   seed = 1,
-): Proved {
+): Generator<void, Proved, void> {
   const varied = new Set(ranges.map(({ name }) => name));
   for (const { name } of replay.program.inputs) {
     if (!varied.has(name)) return { equal: false, why: `${name} is varied, but no range was given for it.` };
   }
-  const before = ranges.map(({ name }): [string, Content] => [name, engine.content(name) ?? null]);
-  try {
-    for (const point of pointsOver(ranges, points, seed)) {
-      engine.set(point);
-      replay.evaluate(point);
-      const why = differenceAt(engine, replay, point);
-      if (why !== undefined) return { equal: false, why };
-    }
-    return { equal: true };
-  } finally {
-    engine.set(before);
+  for (const point of pointsOver(ranges, PROOF_POINTS, seed)) {
+    engine.set(point);
+    replay.evaluate(point);
+    const why = differenceAt(engine, replay, point);
+    if (why !== undefined) return { equal: false, why };
+    yield;
   }
+  return { equal: true };
 }

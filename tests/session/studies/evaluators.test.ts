@@ -6,6 +6,7 @@ import type { Plan } from '../../../src/plan/plan.ts';
 import { ReplayEvaluators } from '../../../src/session/studies/evaluators.ts';
 import { evaluatorOver } from '../../../src/session/study-evaluator.ts';
 import type { PointRange } from '../../../src/studies/points.ts';
+import { finish } from '../../../src/studies/study.ts';
 import { Workbook } from '../../../src/workbook/workbook.ts';
 
 const plan: Plan = {
@@ -42,27 +43,28 @@ function drawn(count: number): (readonly (number | boolean | string)[])[] {
 
 describe('points by replay', () => {
   const evaluators = new ReplayEvaluators(new Workbook(plan)).of(plan);
+  const points = (...given: Parameters<typeof evaluators.points>) => finish(evaluators.points(...given));
 
   it('are what the engine answers one by one, refused points and all', () => {
-    const evaluator = evaluators.points(null, { inputs, results }, ranges);
+    const evaluator = points(null, { inputs, results }, ranges);
     expect(evaluator.road).toEqual({ by: 'replay' });
     const count = 60;
     const columns = drawn(count);
-    const points = evaluator.evaluateMany(columns as never, count);
+    const found = evaluator.evaluateMany(columns as never, count);
     const single = evaluatorOver(new Workbook(plan), plan, null);
     let refused = 0;
     for (let i = 0; i < count; i++) {
       const sample = single.evaluate(new Map(inputs.map((name, n) => [name, columns[n]?.[i] as number])));
-      expect(points.refused[i]).toBe(sample.refused === undefined ? 0 : 1);
+      expect(found.refused[i]).toBe(sample.refused === undefined ? 0 : 1);
       if (sample.refused !== undefined) refused++;
       const theirs = [
         results.map((name) => sample.value(name) ?? Number.NaN),
         sample.limits.map((it) => [it.name, it.state, it.room ?? Number.NaN]),
       ];
       const ours = [
-        points.results.map((it) => it[i]),
+        found.results.map((it) => it[i]),
         evaluator.limits.map((name, n) => {
-          const limit = points.limits[n];
+          const limit = found.limits[n];
           return [name, STATES[limit?.state[i] ?? 9], limit?.room[i]];
         }),
       ];
@@ -74,11 +76,9 @@ describe('points by replay', () => {
   });
 
   it('vary a number of the owner’s own', () => {
-    const evaluator = evaluators.points(
-      null,
-      { inputs: ['my_margin'], results: ['my_gap'], limits: ['my_limit'] },
-      [{ name: 'my_margin', low: 0, high: 20 }],
-    );
+    const evaluator = points(null, { inputs: ['my_margin'], results: ['my_gap'], limits: ['my_limit'] }, [
+      { name: 'my_margin', low: 0, high: 20 },
+    ]);
     const {
       results: [gap = []],
       limits: [limit],
@@ -88,10 +88,10 @@ describe('points by replay', () => {
   });
 
   it('name what is not known', () => {
-    expect(() => evaluators.points(null, { inputs: ['nothing'], results: [] }, [])).toThrow(
+    expect(() => points(null, { inputs: ['nothing'], results: [] }, [])).toThrow(
       'There is no cell named nothing.',
     );
-    expect(() => evaluators.points(null, { inputs: [], results: [], limits: ['none'] }, [])).toThrow(
+    expect(() => points(null, { inputs: [], results: [], limits: ['none'] }, [])).toThrow(
       'There is no limit named none.',
     );
   });
@@ -100,17 +100,37 @@ describe('points by replay', () => {
     class Unreplayed extends Workbook {
       override replay = (): { ok: false; why: string } => ({ ok: false, why: 'my_gap cannot be replayed.' });
     }
-    const evaluator = new ReplayEvaluators(new Unreplayed(plan))
-      .of(plan)
-      .points(null, { inputs: ['shim_count'], results: ['rudder_gap'] }, [
-        { name: 'shim_count', low: 0, high: 8, whole: true },
-      ]);
+    const ask = { inputs: ['shim_count'], results: ['rudder_gap'] };
+    const range = { name: 'shim_count', low: 0, high: 8, whole: true };
+    const unreplayed = new ReplayEvaluators(new Unreplayed(plan)).of(plan);
+    const evaluator = finish(unreplayed.points(null, ask, [range]));
     expect(evaluator.road).toEqual({ by: 'engine', why: 'my_gap cannot be replayed.' });
-    const byReplay = evaluators.points(null, { inputs: ['shim_count'], results: ['rudder_gap'] }, [
-      { name: 'shim_count', low: 0, high: 8, whole: true },
-    ]);
+    const byReplay = points(null, ask, [range]);
     const [a, b] = [evaluator, byReplay].map((it) => it.evaluateMany([[2, 3, 99]], 3));
     expect([...(a?.results[0] ?? [])]).toEqual([...(b?.results[0] ?? [])]);
     expect([...(a?.refused ?? [])]).toEqual([0, 0, 1]);
+  });
+
+  it('are proved a point at a time, whatever is asked meanwhile', () => {
+    const own = new ReplayEvaluators(new Workbook(plan)).of(plan);
+    const ask = { inputs: ['shim_count'], results: ['rudder_gap'] };
+    const range = { name: 'shim_count', low: 0, high: 8, whole: true };
+    const proof = own.points(null, ask, [range]);
+    let yields = 0;
+    const gaps: number[] = [];
+    for (let step = proof.next(); step.done !== true; step = proof.next()) {
+      yields++;
+      if (yields % 20 !== 0) continue;
+      const other = { inputs: ['lower_bracket_height'], results: ['bearing_gap'] };
+      const height = { name: 'lower_bracket_height', low: yields, high: 500 };
+      const found = finish(own.points(null, other, [height]));
+      gaps.push(found.evaluateMany([[400]], 1).results[0]?.[0] as number);
+    }
+    expect(yields).toBeGreaterThan(60);
+    const alone = points(null, { inputs: ['lower_bracket_height'], results: ['bearing_gap'] }, [
+      { name: 'lower_bracket_height', low: 0, high: 500 },
+    ]).evaluateMany([[400]], 1).results[0]?.[0] as number;
+    expect(gaps).toEqual([alone, alone, alone]);
+    expect(finish(own.points(null, ask, [range])).road).toEqual({ by: 'replay' });
   });
 });

@@ -89,7 +89,7 @@ describe('shares of variance', () => {
     const model = errorModel(ishigami.errors, 0);
     const [found = []] = finish(
       shares(
-        plainPoints([ishigami.limit]).points(null, { inputs: ['a', 'b', 'c'], results: [] }, []),
+        plainPoints([ishigami.limit]).at({ inputs: ['a', 'b', 'c'], results: [] }),
         model,
         { factors: [0, 1, 2], repeats: 16, points: 2048, seed: 1, certainty: 0.99 },
         new Meter(),

@@ -9,7 +9,7 @@ import { borehole, type Case } from '../published.ts';
 
 function sharesOf(of: Case, points: number) {
   const inputs = of.errors.map((it) => it.name);
-  const evaluator = plainPoints([of.limit]).points(null, { inputs, results: [] }, []);
+  const evaluator = plainPoints([of.limit]).at({ inputs, results: [] });
   const factors = inputs.map((_, i) => i);
   const ask = { factors, repeats: 16, points, seed: 1, certainty: 0.99 };
   return finish(shares(evaluator, errorModel(of.errors, 0), ask, new Meter()))[0] ?? [];

@@ -19,11 +19,7 @@ import {
 
 function found(of: Case, seed = 1) {
   const model = errorModel(of.errors, 0);
-  const evaluator = plainPoints([of.limit]).points(
-    null,
-    { inputs: of.errors.map((it) => it.name), results: [] },
-    [],
-  );
+  const evaluator = plainPoints([of.limit]).at({ inputs: of.errors.map((it) => it.name), results: [] });
   const factors = of.errors.map((_, i) => i);
   const room = new ScoredRoom(evaluator, model, 0, factors, new Meter());
   const points = finish(designPoints(room, seed));

@@ -17,7 +17,8 @@ import { everyMount, free, proposalsAsk, stepsOf } from './plain-ask.ts';
 /** Every mount looked at, one by one; the ones that no other beats. */
 function exhaustive(evaluators: Evaluators, ask: ProposalsAsk) {
   const inputs = ask.freed.map((it) => it.name);
-  const bench = new Bench(ask, evaluators.points(ask.scenario, { inputs, results: ask.bolts }, []));
+  const evaluator = finish(evaluators.points(ask.scenario, { inputs, results: ask.bolts }, []));
+  const bench = new Bench(ask, evaluator);
   const archive = new Archive();
   bench.look(everyMount(ask.freed), (mount, failing) => {
     if (failing.length === 0) archive.put(mount());

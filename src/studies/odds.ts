@@ -8,7 +8,7 @@ import { firstOrder } from './odds/first-order.ts';
 import { type Rare, rare } from './odds/rare.ts';
 import { ScoredRoom } from './odds/rooms-at.ts';
 import { type SampledAll, sampled } from './odds/sampled.ts';
-import { type Worst, worstCases } from './odds/worst-case.ts';
+import { type Worst, WorstCases } from './odds/worst-case.ts';
 import type { Evaluators } from './points.ts';
 import type { Progress, Study } from './study.ts';
 import { type ErrorModel, errorModel } from './uncertain/error-model.ts';
@@ -20,7 +20,7 @@ export type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
 /** Chances below this are looked for about their design points. */
 const SMALL = 1e-3;
 /** Draws of the first estimate. */
-const FIRST = { repeats: 16, points: 64 };
+const FIRST = { repeats: 16, points: 32 };
 const RARE_REPEATS = 16;
 const RARE_POINTS = 1024;
 /** Most centres sampled about for all limits together. */
@@ -102,7 +102,6 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
     meter,
   );
   const single = steep.map((of) => of.map((it) => (it === null ? 0 : steeper(it))));
-  const reached = yield* reaches(evaluator, model, ask.seed, meter);
   const parts = single.map((of) => of.map((it, i) => it * (errors[i]?.offBy ?? 0)));
   const order = byWeight(model, parts);
   const answer = (
@@ -137,11 +136,17 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
       },
     };
   };
-  const corners = yield* worstCases(evaluator, model, single, meter, 0);
+  const worstCases = new WorstCases(evaluator, model, single, meter);
+  yield* worstCases.begin();
   const few = yield* sampled(evaluator, model, order, { ...ask, ...FIRST }, meter);
-  yield { ...meter.did(0), soFar: { ...answer(corners, few, new Map()), first: true } satisfies Odds };
+  yield {
+    ...meter.did(0),
+    soFar: { ...answer(worstCases.answer(), few, new Map()), first: true } satisfies Odds,
+  };
 
-  const worst = yield* worstCases(evaluator, model, single, meter);
+  const reached = yield* reaches(evaluator, model, ask.seed, meter);
+  yield* worstCases.worsen(reached);
+  const worst = worstCases.answer();
   const all = yield* sampled(evaluator, model, order, ask, meter);
   const bounded = errors.every((it) => it.law === 'rectangular');
   const rares = new Map<number, RareFound>();

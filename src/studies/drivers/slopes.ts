@@ -42,6 +42,11 @@ const sides = (here: number, values: readonly number[]): Sides => ({
   below: values.filter((_, i) => i % 2 === 1),
 });
 
+function isAll(numbers: Float64Array, value: number, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (numbers[i] !== value) return false;
+  return true;
+}
+
 /**
  * Slopes of every limit's room by every input, one from each side: per unit, and for an input that goes by whole
  * steps per step. `slopes[limit][input]`; null where the room has no answer at the present values.
@@ -74,17 +79,17 @@ export function* slopes(
     return inputs.map((input, i): Slope | null => {
       if (Number.isNaN(here)) return null;
       const start = starts[i] ?? 0;
-      const range = of.subarray(start, start + (moves[i]?.length ?? 0));
+      const end = start + (moves[i]?.length ?? 0);
       // Most inputs do not reach most limits.
-      if (range.every((it) => it === here)) return FLAT;
-      const values = Array.from(range);
+      if (isAll(of, here, start, end)) return FLAT;
+      const values = Array.from(of.subarray(start, end));
       if (input.whole) return stepped(here, values[0] ?? Number.NaN, values[1] ?? Number.NaN);
       let from = 0;
       return slopeOf(
         REACHES.map(({ part, steps }) => {
-          const end = from + 2 * steps;
-          const reach = { sides: sides(here, values.slice(from, end)), step: part * sizeOf(input) };
-          from = end;
+          const to = from + 2 * steps;
+          const reach = { sides: sides(here, values.slice(from, to)), step: part * sizeOf(input) };
+          from = to;
           return reach;
         }),
       );

@@ -124,7 +124,8 @@ class ExportedLane implements Looked {
   /** Puts the block's numbers into a column from `at` on. */
   putInto(column: Float64Array, at: number, count: number): void {
     const lane = this.#lane;
-    if (lane.any === undefined) exportColumn(lane.numbers, this.#halves, column, at, count);
+    if (lane.kind === 'boolean') column.set(lane.numbers.subarray(0, count), at);
+    else if (lane.any === undefined) exportColumn(lane.numbers, this.#halves, column, at, count);
     else {
       for (let i = 0; i < count; i++) {
         column[at + i] = judgedNumber(answerOf(read(lane, i)).value) ?? Number.NaN;

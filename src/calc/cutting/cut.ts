@@ -45,7 +45,9 @@ function fewFromTubes(sorted: readonly number[], supply: number, kerf: number): 
 export function cutFromTubes(pieces: readonly number[], supply: number, kerf: number): CutPlan | NoAnswer {
   for (const piece of pieces) {
     if (!(piece > 0))
-      return new NoAnswer(`A strut comes to ${piece.toFixed(1)} mm long, so there is nothing to cut.`);
+      return new NoAnswer(
+        `A strut comes to ${piece.toFixed(1).replace('-', '−')} mm long, so there is nothing to cut.`,
+      );
     if (piece > supply) {
       return new NoAnswer(
         `A strut of ${piece.toFixed(1)} mm is longer than the tubes supplied, ${supply} mm.`,

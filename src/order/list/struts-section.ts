@@ -1,67 +1,58 @@
-import type { OrderGiven, OrderSection } from '../section.ts';
+import type { OrderGiven, OrderSection, OrderTable } from '../section.ts';
+import { type StrutNest, whyNotNested } from '../strut-nest.ts';
 import { type StrutOrder, strutOrder } from '../struts.ts';
-import { counted, length } from './words.ts';
+import { strutNotes } from './strut-notes.ts';
+import { length, together } from './words.ts';
 
 const restsOn = [
   ...['strut_supply_length', 'strut_supply_count', 'saw_kerf', 'strut_end_allowance', 'strut_trial_extra'],
   ...['foot_standoff', 'pin_forward', 'pin_half_width', 'lower_reach'],
 ];
 
-function notesOf(it: StrutOrder, l: (mm: number) => string): string[] {
-  const used = it.tubes.length;
-  const notes: string[] = [];
-  if (it.spare < 0)
-    notes.push(
-      `${counted(used, 'tube is', 'tubes are')} needed and ${counted(it.supplied, 'is', 'are')} supplied: ${counted(-it.spare, 'more is', 'more are')} to be ordered.`,
-    );
-  if (used === 1 && it.supplied > 1)
-    notes.push(
-      `One tube is enough for ${it.pieces.length === 1 ? 'the strut' : 'both struts'}. Mark which one you cut and leave the rest whole until the struts are fitted.`,
-    );
-  if (it.spare > 0) notes.push(`Left whole: ${counted(it.spare, 'tube')} of ${l(it.supply)}.`);
-  notes.push(
-    'Make trial tubes of anything straight that fits the ends. Cut the struts themselves only from what the trial tubes say once the feet are drilled: cut long, try, trim.',
-    `Each cut takes ${l(it.kerf)}; a rest shorter than that goes to the saw.`,
-  );
-  return notes;
+type Words = (mm: number) => string;
+
+function leadOf({ stock, nest, tube }: StrutOrder, l: Words): string {
+  const size = tube === undefined ? '' : `, ${l(tube.od)} outside, wall ${l(tube.wall)}`;
+  const fewest = nest === undefined ? '.' : ': the fewest tubes that will do.';
+  return `Cut from ${stock.supplied === 0 ? 'tubes' : 'the tubes supplied'}, ${l(stock.supply)} long${size}${fewest}`;
 }
+
+const piecesTable = ({ pieces }: StrutOrder, l: Words): OrderTable => ({
+  heads: [{ text: 'Piece' }, { text: 'Cut to', figure: true }, { text: 'Trial tube', figure: true }],
+  rows: pieces.filter((it) => it.cut > 0).map(({ name, cut, trial }) => [name, l(cut), l(trial)]),
+});
+
+const tubesTable = ({ tubes }: StrutNest, l: Words): OrderTable => ({
+  heads: [
+    { text: 'Tube' },
+    { text: 'Cut from it, in this order', share: 2 },
+    { text: 'Left over', figure: true },
+  ],
+  rows: tubes.map(({ pieces, left }, i) => [
+    `Tube ${i + 1}`,
+    pieces.join(', ').replace(/, S/, ', s'),
+    left > 0 ? l(left) : 'nothing',
+  ]),
+});
 
 export function strutsSection({ ask, units }: OrderGiven): OrderSection {
   const it = strutOrder(ask);
-  const l = (mm: number): string => length(mm, units);
-  const isKnown = typeof it !== 'string';
-  const tube = isKnown && it.tube !== undefined ? `${l(it.tube.od)} outside, wall ${l(it.tube.wall)}` : '';
+  const l = (mm: number): string => together(length(mm, units));
+  if (typeof it === 'string')
+    return {
+      title: 'Struts',
+      lead: 'Cut from the tubes supplied.',
+      tables: [],
+      notes: [],
+      unanswered: [it],
+      restsOn,
+    };
   return {
     title: 'Struts',
-    lead: isKnown
-      ? `Cut from the tubes supplied, ${l(it.supply)} long${tube === '' ? '' : `, ${tube}`}: the fewest tubes that will do.`
-      : 'Cut from the tubes supplied.',
-    tables: isKnown
-      ? [
-          {
-            heads: [
-              { text: 'Piece' },
-              { text: 'Cut to', figure: true },
-              { text: 'Trial tube', figure: true },
-            ],
-            rows: it.pieces.map((piece) => [piece.name, l(piece.cut), l(piece.trial)]),
-          },
-          {
-            heads: [
-              { text: 'Tube' },
-              { text: 'Cut from it, in this order', share: 2 },
-              { text: 'Left over', figure: true },
-            ],
-            rows: it.tubes.map((piece, i) => [
-              `Tube ${i + 1}`,
-              piece.pieces.join(', ').replace(/, S/, ', s'),
-              l(piece.left),
-            ]),
-          },
-        ]
-      : [],
-    notes: isKnown ? notesOf(it, l) : [],
-    unanswered: isKnown ? [] : [it],
+    lead: leadOf(it, l),
+    tables: [piecesTable(it, l), ...(it.nest === undefined ? [] : [tubesTable(it.nest, l)])],
+    notes: strutNotes(it, l),
+    unanswered: whyNotNested(it.pieces, it.stock, l),
     restsOn,
   };
 }

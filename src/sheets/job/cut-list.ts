@@ -1,4 +1,5 @@
 import type { Ask } from '../../order/ask.ts';
+import { whyNotNested } from '../../order/strut-nest.ts';
 import { type StrutOrder, strutOrder } from '../../order/struts.ts';
 import type { Units } from '../../plan/plan.ts';
 import { formatLength, lengthPieces } from '../../units/format-length.ts';
@@ -22,13 +23,16 @@ const RULE = 'Measure between the hinge pins once every hole is drilled; trim to
 const lengthLines = (mm: number, units: Units): string =>
   lengthPieces(mm, { unit: units, fraction: 32 }).map(joinPiece).join('\n');
 
-function stockWords({ tubes, supply, spare }: StrutOrder, units: Units): string {
+function stockWords({ pieces, stock, nest }: StrutOrder, units: Units): string {
   const unit = units === 'in' ? 'in' : 'mm';
-  const count = `${tubes.length} tube${tubes.length === 1 ? '' : 's'} of ${formatLength(supply, { unit })}`;
+  const l = (mm: number): string => formatLength(mm, { unit });
+  if (nest === undefined) return whyNotNested(pieces, stock, l).join(' ');
+  const { tubes, spare } = nest;
+  const count = `${tubes.length} tube${tubes.length === 1 ? '' : 's'} of ${l(stock.supply)}`;
   const left = Math.max(...tubes.map((it) => it.left));
   const short = spare < 0 ? ` ${-spare} more than supplied.` : '';
   const enough = tubes.length === 1 && spare > 0 ? ' One tube is enough.' : '';
-  return `Planned lengths take ${count}.${enough}${short} Longest piece left: ${formatLength(left, { unit })}, less what you cut long.`;
+  return `Planned lengths take ${count}.${enough}${short} Longest piece left: ${l(left)}, less what you cut long.`;
 }
 
 /** What to cut from the strut tubes; gives back the y under it. */

@@ -110,10 +110,8 @@ describe('cutting struts from supplied tubes', { timeout: 30_000 }, () => {
   });
 
   it('has no answer for a piece that is not there or longer than the tubes, and says which', () => {
-    for (const piece of [0, -20]) {
-      const answer = tubesNeeded(800, 2, 300, piece);
-      expect((answer as NoAnswer).why).toContain(`${piece.toFixed(1)} mm long`);
-    }
+    expect((tubesNeeded(800, 2, 300, 0) as NoAnswer).why).toContain(' 0.0 mm long');
+    expect((tubesNeeded(800, 2, 300, -20) as NoAnswer).why).toContain(' −20.0 mm long');
     expect((offcut(800, 2, 800.5) as NoAnswer).why).toContain('longer than the tubes supplied, 800 mm');
   });
 });

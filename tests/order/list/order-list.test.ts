@@ -19,7 +19,8 @@ const wordsOf = (list: ReturnType<typeof orderList>): string =>
       ...it.unanswered,
       ...it.tables.flatMap((t) => t.rows.flat()),
     ])
-    .join('\n');
+    .join('\n')
+    .replaceAll('\u00a0', ' ');
 
 describe('the order list', () => {
   it('answers every section of the case to start from', () => {
@@ -60,6 +61,28 @@ describe('the order list', () => {
     expect(wordsOf(listOf())).toContain('One tube is enough for both struts');
     expect(wordsOf(listOf({ strut_supply_length: 250, strut_supply_count: 1 }))).toContain(
       '2 tubes are needed and 1 is supplied: 1 more is to be ordered.',
+    );
+    expect(wordsOf(listOf({ strut_supply_count: 0 }))).toContain(
+      'No tube is supplied: 1 of 800 mm (31 1⁄2 in) is',
+    );
+  });
+
+  it('keeps the lengths of struts that no tube gives, says what takes a tube more, and counts no saw of 0', () => {
+    const struts = (changes: Inputs) => listOf(changes).find((it) => it.title === 'Struts');
+    const short = struts({ strut_supply_length: 150 });
+    expect(short?.tables.map((it) => it.rows.length)).toEqual([2]);
+    expect(short?.unanswered).toHaveLength(1);
+    const none = struts({ strut_end_allowance: 200 });
+    expect([none?.tables[0]?.rows, none?.notes, none?.unanswered.length]).toEqual([[], [], 1]);
+    expect(struts({})?.notes.join()).toContain('Each cut takes 2\u00a0mm');
+    expect(struts({ saw_kerf: 0 })?.notes.join()).not.toContain('Each cut');
+    // Two struts of 205.2 mm fill 412.4 mm but for the last cut, and none can be cut long.
+    const tight = wordsOf(listOf({ strut_supply_length: 412.4 }));
+    expect(tight).toContain('Cut 20 mm (13⁄16 in) long, to be trimmed, they take 2 tubes, not 1.');
+    expect(tight).toContain('\nnothing');
+    expect(wordsOf(listOf())).toContain('struts and trial tubes together take 2 of the 2');
+    expect(wordsOf(listOf({ strut_supply_length: 300, strut_supply_count: 0 }))).toContain(
+      'From tubes of 300 mm (11 13⁄16 in), struts and trial tubes together would take 4; none are supplied.',
     );
   });
 

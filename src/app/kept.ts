@@ -3,7 +3,10 @@ import type { Session } from '../session/session.ts';
 import type { Keeper, KeepState } from './keep/keeper.ts';
 import { type Observable, Subject } from './keep/observable.ts';
 import type { Shelf } from './keep/shelf.ts';
-import type { Tail } from './keep/tail.ts';
+import type * as tailModule from './keep/tail.ts';
+
+/** Loaded with the store, after the page is up. */
+type Tails = typeof tailModule;
 
 /** How the open plan is kept, for the title block; always said, always true. */
 export class Kept {
@@ -25,7 +28,7 @@ export class Kept {
 
   /** Shows the plan last kept in this browser, else the first demo boat, and keeps it from then on. */
   async start(session: Session): Promise<void> {
-    const [{ Shelf }, { browserWorld }, { readTail }] = await Promise.all([
+    const [{ Shelf }, { browserWorld }, tails] = await Promise.all([
       import('./keep/shelf.ts'),
       import('./keep/browser-world.ts'),
       import('./keep/tail.ts'),
@@ -38,19 +41,19 @@ export class Kept {
       this.#state.set({ state: 'not kept', why: able.why });
       return;
     }
-    const tail = readTail(window.localStorage);
     const listed = await shelf.list();
     const last = listed.ok ? listed.plans[0] : undefined;
-    if (last !== undefined) await this.#showKept(session, shelf, last.id, tail);
+    if (last !== undefined) await this.#showKept(session, shelf, last.id, tails);
     else {
+      const tail = tails.readTail(window.localStorage);
       if (tail === undefined) await this.#showDemo(session);
       else session.load(tail.plan);
-      this.#hold(await shelf.create(session.plan), session);
+      this.#hold(await shelf.create(session.plan), session, tails);
     }
   }
 
-  async #showKept(session: Session, shelf: Shelf, id: string, tail: Tail | undefined): Promise<void> {
-    const { isMissing } = await import('./keep/tail.ts');
+  async #showKept(session: Session, shelf: Shelf, id: string, tails: Tails): Promise<void> {
+    const tail = tails.readTail(window.localStorage);
     const opening = await shelf.open(id);
     if (!opening.ok) {
       await this.#showDemo(session);
@@ -59,9 +62,13 @@ export class Kept {
     }
     session.load(opening.plan);
     if (opening.journal !== undefined) session.recall(opening.journal);
-    this.#hold(opening.keeper, session);
+    this.#hold(opening.keeper, session, tails);
     // An edit that came too late for the store is put in as if it were made now.
-    if (tail !== undefined && isMissing(tail, id, opening) && opening.keeper.state.value.state === 'kept') {
+    if (
+      tail !== undefined &&
+      tails.isMissing(tail, id, opening) &&
+      opening.keeper.state.value.state === 'kept'
+    ) {
       session.edit('The last edit', () => ({ ok: true, plan: tail.plan }));
     }
   }
@@ -76,7 +83,7 @@ export class Kept {
     session.load(demo.plan);
   }
 
-  #hold(keeper: Keeper, session: Session): void {
+  #hold(keeper: Keeper, session: Session, tails: Tails): void {
     this.#keeper = keeper;
     const tell = (): void => this.#state.set(keeper.state.value);
     keeper.state.subscribe(tell);
@@ -87,11 +94,10 @@ export class Kept {
       known = session.plan;
       keeper.keep(known, session.journal);
     });
-    void this.#guard(keeper, session);
+    this.#guard(keeper, session, tails);
   }
 
-  async #guard(keeper: Keeper, session: Session): Promise<void> {
-    const { dropTail, holdTail } = await import('./keep/tail.ts');
+  #guard(keeper: Keeper, session: Session, { dropTail, holdTail }: Tails): void {
     window.addEventListener('pagehide', () => {
       if (keeper.state.value.state === 'keeping') {
         holdTail(window.localStorage, keeper.id, Date.now(), session.plan);

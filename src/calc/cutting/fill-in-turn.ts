@@ -43,6 +43,7 @@ export function fillInTurn(
   const fill = (left: Counts, tubesLeft: number): Filling[] | NoPlan => {
     const waste = tubesLeft * tube - sumOfAll(sizes, left);
     if (waste < 0) return 'none';
+    work.spend(sizes.length);
     const quick = firstFit(tube, sizes, left);
     if (quick.length <= tubesLeft) return quick;
     const key = left.join();

@@ -56,16 +56,7 @@ export function relax(
     if (best !== undefined && (work.isDone || basis.total() <= enough + WORTH))
       return { ...best, cover: basis.inUse() };
     const prices = basis.prices();
-    const kept = dearest(usable, prices);
-    if (kept !== undefined) {
-      basis.takeFilling(kept);
-      continue;
-    }
-    const lowest = prices.indexOf(Math.min(...prices));
-    if ((prices[lowest] as number) < -WORTH) {
-      basis.takeTooMany(lowest);
-      continue;
-    }
+    if (!work.isDone && improve(basis, usable, prices)) continue;
     const weights = prices.map((price) => Math.max(0, Math.round(price * TUBE_WEIGHT)));
     const { weight: most, fillings } = heaviestFillings(tube, sizes, wanted, weights, work);
     const total = sumOfAll(weights, wanted);
@@ -78,6 +69,19 @@ export function relax(
     known.push(...made);
     basis.takeFilling(next);
   }
+}
+
+/** One exchange by what is known already; false when none is left. */
+function improve(basis: CoverBasis, usable: readonly Filling[], prices: readonly number[]): boolean {
+  const filling = dearest(usable, prices);
+  if (filling !== undefined) {
+    basis.takeFilling(filling);
+    return true;
+  }
+  const lowest = prices.indexOf(Math.min(...prices));
+  if ((prices[lowest] as number) >= -WORTH) return false;
+  basis.takeTooMany(lowest);
+  return true;
 }
 
 function dearest(fillings: readonly Filling[], prices: readonly number[]): Filling | undefined {

@@ -1,11 +1,18 @@
 import type { Browser, Page } from 'playwright-core';
 import type { FromWorker, ToWorker } from '../../src/session/studies/messages.ts';
 
-/** What went between the page and its worker, and when, ms. */
+/** What went between the page and its worker, and when, ms since 1970: `at` by the page, `sent` by the worker. */
 interface Said {
   readonly at: number;
+  readonly sent?: number;
   readonly to?: ToWorker;
   readonly from?: FromWorker;
+}
+
+/** How long something took, ms, until the worker had sent its answer and until the page heard of it. */
+interface Took {
+  readonly by_worker: number;
+  readonly heard: number;
 }
 
 interface Logging {
@@ -17,6 +24,11 @@ const PATIENCE = 60_000;
 
 const STUDIES = ['map', 'odds', 'proposals'] as const;
 
+/** Put before the worker's script: each message then tells when it was sent. */
+const STAMP = `const post = self.postMessage.bind(self);
+self.postMessage = (it) => post({ ...it, sent: performance.timeOrigin + performance.now() });
+`;
+
 /** Keeps what the page and its worker say to each other. */
 const listening = (): void => {
   const log = window as unknown as Logging;
@@ -25,12 +37,12 @@ const listening = (): void => {
   window.Worker = class extends Plain {
     constructor(...given: ConstructorParameters<typeof Worker>) {
       super(...given);
-      this.addEventListener('message', (event: MessageEvent<FromWorker>) => {
-        log.said.push({ at: performance.now(), from: event.data });
+      this.addEventListener('message', ({ data }: MessageEvent<FromWorker & { sent: number }>) => {
+        log.said.push({ at: performance.timeOrigin + performance.now(), sent: data.sent, from: data });
       });
     }
     override postMessage(message: ToWorker): void {
-      log.said.push({ at: performance.now(), to: message });
+      log.said.push({ at: performance.timeOrigin + performance.now(), to: message });
       super.postMessage(message);
     }
   };
@@ -53,7 +65,7 @@ const settled = (page: Page, study: string): Promise<unknown> =>
   );
 
 /** From the first question asked of the worker to its first report that holds an answer, in part or whole, ms. */
-const toFirstAnswer = (page: Page): Promise<number> =>
+const toFirstAnswer = (page: Page): Promise<Took> =>
   page.evaluate(() => {
     const { said } = window as unknown as Logging;
     const asked = said.find(({ to }) => to?.kind === 'ask');
@@ -65,22 +77,27 @@ const toFirstAnswer = (page: Page): Promise<number> =>
         (from.report.state === 'answered' ||
           (from.report.state === 'working' && from.report.progress.soFar !== undefined)),
     );
-    return asked === undefined || told === undefined ? Number.NaN : Math.round(told.at - asked.at);
+    if (asked === undefined || told?.sent === undefined) throw new Error('The question was not answered.');
+    return { by_worker: Math.round(told.sent - asked.at), heard: Math.round(told.at - asked.at) };
   });
 
 /**
  * First answers of a warm worker, proofs kept and new, and how soon after one question was dropped in the midst of its work
- * it takes up the next, ms. The page hears of it when it has time, so these are the most it can be.
+ * it takes up the next, ms. The page hears of an answer when it has time.
  */
 export async function workerTimes(browser: Browser, address: string): Promise<Record<string, unknown>> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.addInitScript(listening);
+  await page.route(/study-worker/, async (route) => {
+    const response = await route.fetch();
+    await route.fulfill({ response, body: `${STAMP}${await response.text()}` });
+  });
   await page.goto(address);
   await page.waitForFunction(() =>
     (window as unknown as Logging).said.some(({ from }) => from?.kind === 'ready'),
   );
-  const unproved: Record<string, number> = {};
-  const proved: Record<string, number> = {};
+  const unproved: Record<string, Took> = {};
+  const proved: Record<string, Took> = {};
   for (const study of STUDIES) {
     await goTo(page, `studies/${study}`);
     await settled(page, study);
@@ -111,7 +128,9 @@ export async function workerTimes(browser: Browser, address: string): Promise<Re
     const asked = after.find(({ to }) => to?.kind === 'ask');
     const id = asked?.to?.kind === 'ask' ? asked.to.id : -1;
     const next = after.find(({ from }) => from?.kind === 'report' && from.id === id);
-    return asked === undefined || next === undefined ? Number.NaN : Math.round(next.at - asked.at);
+    if (asked === undefined || next?.sent === undefined)
+      throw new Error('The next question was not taken up.');
+    return { by_worker: Math.round(next.sent - asked.at), heard: Math.round(next.at - asked.at) };
   });
   await page.close();
   return { first_answer_ms: { unproved, proved }, cancel_ms: cancel };

@@ -69,6 +69,7 @@ export function proposalsAsk(asked: Asked): ProposalsAsk {
       .map(({ name }) => ({
         name,
         values: moving.map((input) => numberOf(readingOf(plan, input, name)?.value)),
+        varied: variedInputs(plan, name),
       })),
     shims: { input: 'shim_count', present: numberOf(value('shim_count')) },
     bolts: ['lower_bolt_length', 'foot_bolt_length'],

@@ -32,13 +32,21 @@ export interface Readings {
   readonly certainty: number;
 }
 
+/** One of the owner's other scenarios. */
+export interface OtherScenario {
+  readonly name: string;
+  /** What it sets the inputs to that move, in the order of `inputsOf`. */
+  readonly values: readonly number[];
+  /** What may be off there; left out where odds are no goal. */
+  readonly varied?: readonly Varied[];
+}
+
 export interface ProposalsAsk {
   readonly scenario: string | null;
   readonly freed: readonly Freed[];
   /** Where every input that moves stands now, in the order of `inputsOf`. */
   readonly present: readonly number[];
-  /** The owner's other scenarios, with what they set the same inputs to. */
-  readonly scenarios: readonly { readonly name: string; readonly values: readonly number[] }[];
+  readonly scenarios: readonly OtherScenario[];
   /** The input that counts the shims, and where it stands. */
   readonly shims: { readonly input: string; readonly present: number };
   /** Results that measure bolts. */

@@ -36,13 +36,16 @@ export class MountOdds {
     this.#seed = ask.seed;
   }
 
-  /** Gets an evaluator for it, over the ranges of what a mount moves and what readings may be off. */
+  /**
+   * Gets an evaluator for it, over the ranges of what a mount moves and what readings may be off. Undefined where only
+   * the engine could answer, which would take minutes.
+   */
   static *over(
     evaluators: Evaluators,
     ask: ProposalsAsk,
     readings: Readings,
     ranges: readonly PointRange[],
-  ): Study<MountOdds> {
+  ): Study<MountOdds | undefined> {
     const names = new Set(errorsAmong(readings.varied).map((it) => it.name));
     const errors = readings.varied.filter((it) => names.has(it.name));
     const around = errors.map((it): PointRange => {
@@ -57,7 +60,7 @@ export class MountOdds {
       { inputs: [...around, ...still].map((it) => it.name), results: [] },
       [...around, ...still],
     );
-    return new MountOdds(evaluator, ask, readings, errors);
+    return evaluator.road.by === 'replay' ? new MountOdds(evaluator, ask, readings, errors) : undefined;
   }
 
   /** The limits judged, in the order of every answer. */

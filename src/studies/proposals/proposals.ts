@@ -9,6 +9,7 @@ import { likeliest } from './likeliest.ts';
 import { loosen } from './loosen.ts';
 import { MountOdds } from './mount-odds.ts';
 import { NearMisses } from './near-misses.ts';
+import { scenarioOdds, scenariosAt } from './other-scenarios.ts';
 import { countOf, search } from './search.ts';
 import { tidied } from './tidy.ts';
 
@@ -73,26 +74,6 @@ const watching = (found: Found, told: { news: boolean; holds: boolean }): Watch 
     }
   };
 };
-
-/** Where the owner's other scenarios stand with what they set. */
-function* scenariosAt(
-  evaluators: Evaluators,
-  ask: ProposalsAsk,
-  ranges: readonly PointRange[],
-): Study<Proposals['scenarios']> {
-  const found: Proposals['scenarios'][number][] = [];
-  for (const { name, values } of ask.scenarios) {
-    if (values.some((it) => Number.isNaN(it))) continue;
-    const around = ranges.map((it, n): PointRange => {
-      const value = values[n] as number;
-      return 'low' in it ? { ...it, low: Math.min(it.low, value), high: Math.max(it.high, value) } : it;
-    });
-    const evaluator = yield* evaluators.points(name, { inputs: inputsOf(ask), results: ask.bolts }, around);
-    const mount = new Bench(ask, evaluator).mountAt(values);
-    if (mount !== undefined) found.push({ name, mount });
-  }
-  return found;
-}
 
 function* conflictOf(
   evaluators: Evaluators,
@@ -219,5 +200,6 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
   const plain = answer(tidy.mounts, scenarios);
   if (odds === undefined) return { ...plain, ...(conflict === undefined ? {} : { conflict }) };
   yield { done: most, of: most, soFar: plain };
-  return yield* withOdds(plain, odds);
+  const likely = yield* withOdds(plain, odds);
+  return { ...likely, scenarios: yield* scenarioOdds(evaluators, ask, ranges, scenarios) };
 }

@@ -155,6 +155,27 @@ describe('odds as a goal', () => {
     expect(present.odds?.high).toBeLessThan(holds(12));
   });
 
+  it('gives the odds of the owner’s other scenarios by what may be off there', () => {
+    const calm = [varied[0], { ...normal('m', 0, 2), whole: false }].filter((it) => it !== undefined);
+    const others = [
+      { name: 'As now', values: [5], varied },
+      { name: 'Measured again', values: [5], varied: calm },
+      { name: 'No odds asked', values: [5] },
+    ];
+    const { scenarios } = finish(proposals(evaluators, { ...ask, scenarios: others }));
+    expect(scenarios.map((it) => it.name)).toEqual(others.map((it) => it.name));
+    const [now, again, none] = scenarios.map((it) => it.mount.odds);
+    for (const [odds, truth] of [
+      [now, holds(5)],
+      [again, normalBelow(5 / 4) * normalBelow(15 / 2)],
+    ] as const) {
+      expect(odds?.low).toBeLessThanOrEqual(truth);
+      expect(odds?.high).toBeGreaterThanOrEqual(truth);
+      expect((odds?.high ?? 1) - (odds?.low ?? 0)).toBeLessThan(0.05);
+    }
+    expect(none).toBeUndefined();
+  });
+
   it('keeps the ends of a long front', () => {
     const mounts = stepsOf(0, 29, 1).map((n) => ({
       values: [n],

@@ -17,8 +17,13 @@ import { furthest } from './uncertain/reading-error.ts';
 
 export type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
 
-/** Chances below this are looked for about their design points. */
+/** Chances below this are told as they were found about their design points. */
 const SMALL = 1e-3;
+/**
+ * Sampled chances below this are looked for there. Were it the same, a chance near it would be told by whichever of
+ * the two came out high.
+ */
+const SEARCHED = 4 * SMALL;
 /** Draws of the first estimate. */
 const FIRST = { repeats: 16, points: 32 };
 const RARE_REPEATS = 16;
@@ -44,9 +49,13 @@ interface RareFound {
 
 /** Whether a limit's chance of failing is small and yet not nothing, so that it is worth the search. */
 function isSearched(holds: boolean, worst: Worst | undefined, found: Sampled | undefined, bounded: boolean) {
-  if (!holds || found === undefined || found.fails.value >= SMALL) return false;
+  if (!holds || found === undefined || found.fails.value >= SEARCHED) return false;
   return found.hits > 0 || worst?.fails === true || !bounded;
 }
+
+/** Whether a chance found about its design points is told: a small one, unless the sample shows that more was missed. */
+const isTold = ({ fails }: Rare, { fails: plain }: Sampled): boolean =>
+  fails.value < SMALL && fails.high >= plain.low;
 
 function* rareOf(
   evaluators: Evaluators,
@@ -111,7 +120,9 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
     together?: Rare,
   ): Odds => {
     const limits = evaluator.limits.map((limit, i): LimitOdds => {
+      const ofLimit = all.limits[i] ?? all.together;
       const found = rares.get(i);
+      const isRare = found !== undefined && isTold(found.rare, ofLimit);
       const room = now[i]?.room ?? Number.NaN;
       return {
         limit,
@@ -119,8 +130,8 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
         holds: now[i]?.fails === false,
         firstOrder: firstOrder(model, room, steep[i]),
         worst: worst[i] ?? { room: null, fails: false, at: [] },
-        sampled: all.limits[i] ?? all.together,
-        ...(found === undefined ? {} : { rare: found.rare }),
+        sampled: ofLimit,
+        ...(isRare ? { rare: found.rare } : {}),
       };
     });
     const chances = limits.flatMap((it) => (it.firstOrder === null ? [] : [it.firstOrder.fails]));
@@ -154,13 +165,13 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
     if (!isSearched(now[i]?.fails === false, worst[i], all.limits[i], bounded)) continue;
     rares.set(i, yield* rareOf(evaluators, ask, model, limit, reached[i] ?? [], meter));
   }
-  const isRare = all.together.fails.value < SMALL && rares.size > 0;
-  if (!isRare) return answer(worst, all, rares);
+  if (all.together.fails.value >= SEARCHED || rares.size === 0) return answer(worst, all, rares);
   const centres = [...rares.values()]
     .flatMap((it) => it.centres)
     .sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
     .slice(0, MOST_CENTRES);
   const { seed, certainty } = ask;
   const settings = { repeats: RARE_REPEATS, points: RARE_POINTS, seed, certainty };
-  return answer(worst, all, rares, yield* rare(evaluator, model, centres, settings, meter));
+  const together = yield* rare(evaluator, model, centres, settings, meter);
+  return answer(worst, all, rares, isTold(together, all.together) ? together : undefined);
 }

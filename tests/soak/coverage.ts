@@ -10,11 +10,9 @@ export const CERTAINTY = 0.99;
  */
 const MOST_MISSES = 7;
 
-const misses = (found: Estimate, truth: number): boolean => !(found.low <= truth && truth <= found.high);
-
-/** Counts over all seeds how often an interval misses a known truth. */
-export function coverage(name: string, truth: number, found: readonly Estimate[]): SoakLine {
-  const missed = found.filter((it) => misses(it, truth)).length;
+/** Counts over all seeds how often an interval misses a truth that is known to so much either way. */
+export function coverage(name: string, truth: number, found: readonly Estimate[], within = 0): SoakLine {
+  const missed = found.filter(({ low, high }) => !(low - within <= truth && truth <= high + within)).length;
   const width = found.reduce((sum, it) => sum + (it.high - it.low), 0) / found.length;
   const mean = found.reduce((sum, it) => sum + it.value, 0) / found.length;
   return {

@@ -24,6 +24,10 @@ const KINDS: Readonly<Record<string, string>> = {
 const kindOf = (value: unknown): string =>
   KINDS[value === null ? 'null' : Array.isArray(value) ? 'array' : typeof value] ?? 'something else';
 
+/** A value as it is told back; an object cannot be, for it may hold what turns it into a text. */
+const shown = (value: unknown): string =>
+  typeof value === 'object' && value !== null ? kindOf(value) : quoted(String(value));
+
 const at = (document: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>(
     (inner, key) =>
@@ -44,7 +48,7 @@ function complaint(issue: core.$ZodIssue, value: unknown): string {
     case 'invalid_type':
       return `must be ${KINDS[issue.expected] ?? issue.expected}, not ${kindOf(value)}`;
     case 'invalid_value':
-      return `must be ${listed(issue.values.map(String))}, not ${quoted(String(value))}`;
+      return `must be ${listed(issue.values.map(String))}, not ${shown(value)}`;
     case 'invalid_union':
       return `cannot be ${kindOf(value)}`;
     case 'too_big':

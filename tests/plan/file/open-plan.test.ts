@@ -156,6 +156,14 @@ describe('damage is named with its place', () => {
       'must be reading, manual, stand-in, assumed or choice, not guess',
     ],
     [
+      'an origin that cannot be turned into a text',
+      (it) => {
+        row(it, 'tube_od').origin = { toString: 0, valueOf: 0 };
+      },
+      'inputs, row 44 (tube_od), origin',
+      'must be reading, manual, stand-in, assumed or choice, not an object',
+    ],
+    [
       'unknown units',
       (it) => {
         it.units = 'ft';

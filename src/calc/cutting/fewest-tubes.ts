@@ -13,19 +13,18 @@ export interface FewestTubes {
 /** The plan with the fewest tubes, and how many are proven to be needed. */
 export function fewestTubes(kinds: Kinds, learnt: Learnt, work: Work): FewestTubes {
   const { tube, sizes, wanted } = kinds;
-  const quick = firstFit(tube, sizes, wanted);
+  let tubes: readonly Filling[] = firstFit(tube, sizes, wanted);
   let atLeast = Math.ceil(sumOfAll(sizes, wanted) / tube);
-  while (atLeast < quick.length && !work.isDone) {
+  while (atLeast < tubes.length && !work.isDone) {
     const proven = relax(tube, sizes, wanted, atLeast, learnt.known, work).atLeast;
     if (proven <= atLeast) break;
     atLeast = proven;
   }
-  let isProven = true;
-  for (let tubes = atLeast; tubes < quick.length; tubes++) {
-    const found = fillInTurn(tube, sizes, wanted, tubes, learnt, work);
-    if (typeof found !== 'string') return { tubes: found, atLeast };
-    if (found === 'unsure') isProven = false;
-    else if (isProven) atLeast = tubes + 1;
+  while (atLeast < tubes.length) {
+    const { plan, isNone } = fillInTurn(tube, sizes, wanted, atLeast, learnt, work);
+    if (plan.length < tubes.length) tubes = plan;
+    if (!isNone) break;
+    atLeast++;
   }
-  return { tubes: quick, atLeast };
+  return { tubes, atLeast };
 }

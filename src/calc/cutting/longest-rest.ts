@@ -42,9 +42,9 @@ export function longestRest(
       if (work.isDone) return { tubes: plan, isLongest: false };
       const share = new Work(steps / CHOICES);
       const rest = fillInTurn(tube, sizes, without(wanted, filling), others, learnt, share);
-      if (typeof rest !== 'string') return { tubes: [filling, ...rest], isLongest: isProven };
+      if (rest.plan.length <= others) return { tubes: [filling, ...rest.plan], isLongest: isProven };
       work.spend(share.spent);
-      if (rest === 'none') continue;
+      if (rest.isNone) continue;
       isProven = false;
       [from, leap] = [sum + leap, 2 * leap];
       break;

@@ -5,7 +5,12 @@ import { counted } from './words.ts';
 
 type Words = (mm: number) => string;
 
-function tubeNotes({ tubes, spare }: StrutNest, { supply, supplied }: TubeStock, l: Words, struts: string) {
+function tubeNotes(
+  { tubes, spare, longTubes }: StrutNest,
+  { supply, supplied }: TubeStock,
+  l: Words,
+  struts: string,
+) {
   const used = tubes.length;
   const notes: string[] = [];
   if (supplied === 0)
@@ -14,7 +19,8 @@ function tubeNotes({ tubes, spare }: StrutNest, { supply, supplied }: TubeStock,
     notes.push(
       `${counted(used, 'tube is', 'tubes are')} needed and ${counted(supplied, 'is', 'are')} supplied: ${counted(-spare, 'more is', 'more are')} to be ordered.`,
     );
-  if (used === 1 && supplied > 1)
+  // Not where the same struts, first cut long, take a tube more.
+  if (longTubes === 1 && supplied > 1)
     notes.push(
       `One tube is enough for ${struts}. Mark which one you cut and leave the rest whole until the struts are fitted.`,
     );

@@ -1,4 +1,5 @@
 import type { Ask } from '../../order/ask.ts';
+import { length } from '../../order/list/words.ts';
 import { whyNotNested } from '../../order/strut-nest.ts';
 import { type StrutOrder, strutOrder } from '../../order/struts.ts';
 import type { Units } from '../../plan/plan.ts';
@@ -7,12 +8,9 @@ import { joinPiece } from '../../units/piece.ts';
 import type { Sheet } from '../page/sheet.ts';
 import { type Column, type Row, table } from '../page/table.ts';
 
-/** How much longer than planned a tube is cut first, mm. */
-const LONG = 20;
-
-const COLUMNS: readonly Column[] = [
+const columns = (long: string): readonly Column[] => [
   { head: 'Tube', share: 1, style: 'small' },
-  { head: `Cut first, ${LONG} mm long`, width: 24, align: 'right', style: 'small' },
+  { head: `Cut first, ${long} long`, width: 24, align: 'right', style: 'small' },
   { head: 'Trim to about', width: 24, align: 'right', style: 'value' },
   { head: 'Cut', width: 6 },
 ];
@@ -27,12 +25,18 @@ function stockWords({ pieces, stock, nest }: StrutOrder, units: Units): string {
   const unit = units === 'in' ? 'in' : 'mm';
   const l = (mm: number): string => formatLength(mm, { unit });
   if (nest === undefined) return whyNotNested(pieces, stock, l).join(' ');
-  const { tubes, spare } = nest;
+  const { tubes, spare, longTubes } = nest;
   const count = `${tubes.length} tube${tubes.length === 1 ? '' : 's'} of ${l(stock.supply)}`;
   const left = Math.max(...tubes.map((it) => it.left));
   const short = spare < 0 ? ` ${-spare} more than supplied.` : '';
-  const enough = tubes.length === 1 && spare > 0 ? ' One tube is enough.' : '';
-  return `Planned lengths take ${count}.${enough}${short} Longest piece left: ${l(left)}, less what you cut long.`;
+  const enough = longTubes === 1 && spare > 0 ? ' One tube is enough.' : '';
+  const rest =
+    longTubes === undefined
+      ? 'Cut that long, a strut is longer than a tube.'
+      : longTubes > tubes.length
+        ? `Cut that long, they take ${longTubes}.`
+        : `Longest piece left: ${l(left)}, less what you cut long.`;
+  return `Planned lengths take ${count}.${enough}${short} ${rest}`;
 }
 
 /** What to cut from the strut tubes; gives back the y under it. */
@@ -40,10 +44,12 @@ export function cutList(sheet: Sheet, ask: Ask, units: Units, x: number, y: numb
   const order = strutOrder(ask);
   if (typeof order === 'string') return sheet.text(`${order} ${RULE}`, x, y, { style: 'small', width });
   const rows = order.pieces.map(
-    ({ name, cut }): Row => ({
-      cells: [name, lengthLines(cut + LONG, units), lengthLines(cut, units), { tick: true }],
+    ({ name, cut, trial }): Row => ({
+      cells: [name, lengthLines(trial, units), lengthLines(cut, units), { tick: true }],
     }),
   );
-  const foot = table(sheet, COLUMNS, rows, x, y, width);
+  // Each is first cut as long as its trial tube.
+  const long = Math.max(...order.pieces.map((it) => it.trial - it.cut));
+  const foot = table(sheet, columns(length(long, units === 'in' ? 'in' : 'mm')), rows, x, y, width);
   return sheet.text(`${stockWords(order, units)} ${RULE}`, x, foot + 0.8, { style: 'small', width });
 }

@@ -2,12 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NoAnswer } from '../../../src/calc/answer.ts';
 import { type CutPlan, cutFromTubes } from '../../../src/calc/cutting/cut.ts';
-import { fewestTubes } from '../../../src/calc/cutting/fewest-tubes.ts';
-import { firstFit } from '../../../src/calc/cutting/first-fit.ts';
-import { heaviestFillings } from '../../../src/calc/cutting/heaviest.ts';
-import { isWithin, kindsOf } from '../../../src/calc/cutting/kinds.ts';
-import { longestRest } from '../../../src/calc/cutting/longest-rest.ts';
-import { Work } from '../../../src/calc/cutting/work.ts';
 import { byMasks } from './by-masks.ts';
 import { triplets } from './known-optima.ts';
 
@@ -79,70 +73,6 @@ describe('cutting any number of pieces', () => {
         expect(plan.tubes.length).toBeLessThanOrEqual(byFirstFit(pieces, supply, kerf));
       }),
       { numRuns: 60 },
-    );
-  });
-
-  it('finds the heaviest filling of a tube, as trying every set does', () => {
-    const kind = fc.record({
-      size: fc.integer({ min: 3, max: 40 }),
-      wanted: fc.integer({ min: 0, max: 3 }),
-      weight: fc.integer({ min: 0, max: 50 }),
-    });
-    fc.assert(
-      fc.property(
-        fc.uniqueArray(kind, { minLength: 1, maxLength: 5, selector: (it) => it.size }),
-        fc.integer({ min: 10, max: 90 }),
-        (kinds, tube) => {
-          const heaviest = (i: number, rest: number): number => {
-            const it = kinds[i];
-            if (it === undefined) return 0;
-            const counts = Array.from({ length: it.wanted + 1 }, (_, count) => count);
-            return Math.max(
-              ...counts
-                .filter((count) => count * it.size <= rest)
-                .map((count) => count * it.weight + heaviest(i + 1, rest - count * it.size)),
-            );
-          };
-          const [sizes, wanted, weights] = [
-            kinds.map((it) => it.size),
-            kinds.map((it) => it.wanted),
-            kinds.map((it) => it.weight),
-          ];
-          const found = heaviestFillings(tube, sizes, wanted, weights, new Work(1e6));
-          expect(found.weight).toBe(heaviest(0, tube));
-          expect(Math.max(0, ...found.fillings.map((it) => it.weight))).toBe(found.weight);
-          for (const { filling, weight } of found.fillings) {
-            expect(sum(filling.map((at) => weights[at] ?? 0))).toBe(weight);
-            expect(sum(filling.map((at) => sizes[at] ?? 0))).toBeLessThanOrEqual(tube);
-            expect(isWithin(wanted, filling)).toBe(true);
-          }
-        },
-      ),
-      { numRuns: 300 },
-    );
-  });
-
-  it('says what is proven when the work runs out, and no more', () => {
-    const kinds = kindsOf(triplets.pieces, triplets.tube, 0);
-    const hurried = fewestTubes(kinds, { known: [], tooFew: new Map() }, new Work(1));
-    expect(hurried.tubes.length).toBeGreaterThan(triplets.tubes);
-    expect(hurried.atLeast).toBeLessThanOrEqual(triplets.tubes);
-    expect(hurried.tubes.flat()).toHaveLength(60);
-  });
-
-  it('loses no piece when the work for the longest rest runs out', () => {
-    const many = fc.array(fc.integer({ min: 10, max: 240 }), { minLength: 30, maxLength: 60 });
-    fc.assert(
-      fc.property(many, (pieces) => {
-        const kinds = kindsOf(pieces, 800, 2);
-        const learnt = { known: [], tooFew: new Map<string, number>() };
-        const quick = firstFit(kinds.tube, kinds.sizes, kinds.wanted);
-        const { tubes } = longestRest(kinds, quick, learnt, 3e5);
-        expect(tubes.length).toBe(quick.length);
-        const cut = kinds.sizes.map((_, kind) => tubes.flat().filter((it) => it === kind).length);
-        expect(cut).toEqual(kinds.wanted);
-      }),
-      { numRuns: 40 },
     );
   });
 

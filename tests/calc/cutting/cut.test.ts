@@ -70,7 +70,7 @@ describe('cutting struts from supplied tubes', { timeout: 30_000 }, () => {
         const taken = program(pieces, supply, kerf, plan.tubes.length, 'rest');
         expect(Math.max(...plan.left)).toBeCloseTo(Math.max(0, supply - taken), 6);
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 

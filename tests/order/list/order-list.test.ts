@@ -80,6 +80,7 @@ describe('the order list', () => {
     const tight = wordsOf(listOf({ strut_supply_length: 412.4 }));
     expect(tight).toContain('Cut 20 mm (13⁄16 in) long, to be trimmed, they take 2 tubes, not 1.');
     expect(tight).toContain('\nnothing');
+    expect(tight).not.toContain('One tube is enough');
     expect(wordsOf(listOf())).toContain('struts and trial tubes together take 2 of the 2');
     expect(wordsOf(listOf({ strut_supply_length: 300, strut_supply_count: 0 }))).toContain(
       'From tubes of 300 mm (11 13⁄16 in), struts and trial tubes together would take 4; none are supplied.',

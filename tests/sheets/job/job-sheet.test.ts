@@ -87,6 +87,22 @@ describe('the job sheet', () => {
     expect(second).toMatch(/1 Hull bolts of the lower bracket.*5 Shaft clamps/);
   });
 
+  it('cuts first by the trial tubes’ extra, and says when that takes a tube more or no tube is long enough', async () => {
+    const second = async (changes: Readonly<Record<string, number>>): Promise<string> => {
+      const plan = demoPlan('start');
+      const inputs = new Map(
+        [...plan.inputs].map(([name, it]) => [name, { ...it, value: changes[name] ?? it.value }]),
+      );
+      return (await pagesOf({ ...plan, inputs }, null, { units: 'mm' }))[1] ?? '';
+    };
+    // Struts of 205.2 mm; two of them and one cut fill 412.4 mm.
+    const long = await second({ strut_trial_extra: 30, strut_supply_length: 412.4 });
+    expect(long).toMatch(/Cut first, 30 mm long/);
+    expect(long).toContain('235.2 mm 205.2 mm');
+    expect(long).toContain('take 1 tube of 412.4 mm. Cut that long, they take 2.');
+    expect(await second({ strut_supply_length: 150 })).toContain('No tube gives the port strut, 205.2 mm');
+  });
+
   it('names every limit that is past, with how far', async () => {
     const second = (await pagesOf(demoPlan('start'), 'Three shims', { units: 'mm' }))[1] ?? '';
     expect(second).toContain('past Rudder gap 5.3 mm past, at least 50 mm');

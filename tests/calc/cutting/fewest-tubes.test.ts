@@ -6,6 +6,7 @@ import { relax } from '../../../src/calc/cutting/relaxation.ts';
 import { Work } from '../../../src/calc/cutting/work.ts';
 import { byFillings } from './by-fillings.ts';
 import { byMasks } from './by-masks.ts';
+import { triplets } from './known-optima.ts';
 
 const piecesOf = (sizes: readonly number[], wanted: readonly number[]): number[] =>
   sizes.flatMap((size, i) => Array<number>(wanted[i] ?? 0).fill(size));
@@ -19,8 +20,8 @@ const fewest = (pieces: readonly number[], tube: number) => {
   return [tubes.length, atLeast];
 };
 
-describe('many pieces of a few lengths', () => {
-  it('take as few tubes as every filling after every other', () => {
+describe('the fewest tubes', () => {
+  it('are as few as every filling after every other needs', () => {
     const kinds = fc.uniqueArray(
       fc.record({ size: fc.integer({ min: 17, max: 60 }), wanted: fc.integer({ min: 1, max: 8 }) }),
       { minLength: 2, maxLength: 4, selector: (it) => it.size },
@@ -43,7 +44,7 @@ describe('many pieces of a few lengths', () => {
     [2, 7, 6],
     [8, 7, 17],
     [20, 23, 50],
-  ])('take a tube more than fractions say: %i of 44, %i of 33, %i of 12 from 132', (...wanted) => {
+  ])('are one more than fractions say: %i of 44, %i of 33, %i of 12 from 132', (...wanted) => {
     const sizes = [44, 33, 12];
     const pieces = piecesOf(sizes, wanted);
     const truth = byFillings(sizes, wanted, 132);
@@ -56,5 +57,13 @@ describe('many pieces of a few lengths', () => {
     const { tube, sizes, wanted } = kindsOf(piecesOf([44, 33, 12], [20, 23, 50]), 132, 0);
     expect(relax(tube, sizes, wanted, 17, [], new Work(1e8)).atLeast).toBe(17);
     expect(fewest(piecesOf([44, 33, 12], [20, 23, 50]), 132)).toEqual([18, 18]);
+  });
+
+  it('say what is proven when the work runs out, and no more', () => {
+    const kinds = kindsOf(triplets.pieces, triplets.tube, 0);
+    const hurried = fewestTubes(kinds, { known: [], tooFew: new Map() }, new Work(1));
+    expect(hurried.tubes.length).toBeGreaterThan(triplets.tubes);
+    expect(hurried.atLeast).toBeLessThanOrEqual(triplets.tubes);
+    expect(hurried.tubes.flat()).toHaveLength(60);
   });
 });

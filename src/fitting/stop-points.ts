@@ -32,6 +32,7 @@ export function stopPoints(ask: Ask, units: Units): readonly StopPoint[] {
   const gap = numberOf(ask, 'rudder_gap_min');
   const foot = feetInUse(ask).length === 1 ? 'the foot' : 'the feet';
   const thickness = numberOf(ask, 'transom_thickness');
+  const extra = numberOf(ask, 'strut_trial_extra');
   return [
     {
       name: 'inside',
@@ -71,7 +72,7 @@ export function stopPoints(ask: Ask, units: Units): readonly StopPoint[] {
       name: 'cut',
       before: 'Before a tube is cut',
       must: 'All hull bolts are in, and the tube is measured from pin to pin.',
-      otherwise: 'Do not cut. Then cut 20 mm long, try it, trim.',
+      otherwise: `Do not cut. Then cut${extra === undefined ? '' : ` ${length(extra, units)}`} long, try it, trim.`,
     },
     {
       name: 'sealed',

@@ -45,6 +45,14 @@ describe('stopPoints', () => {
     expect(before(2)).toContain('holes of the feet');
   });
 
+  it('cut long by what the plan says', () => {
+    const cut = (ask: Ask) => stopPoints(ask, 'mm').find((it) => it.name === 'cut')?.otherwise;
+    expect(cut(asking({ ...plan, strut_trial_extra: 30 }))).toBe(
+      'Do not cut. Then cut 30 mm long, try it, trim.',
+    );
+    expect(cut(asking(plan))).toBe('Do not cut. Then cut long, try it, trim.');
+  });
+
   it('always say what to do instead, and when to call the yard', () => {
     const all = stopPoints(asking(plan), 'both');
     for (const it of all) expect(it.otherwise.length).toBeGreaterThan(20);

@@ -8,6 +8,7 @@ import { printoutFor, type SheetInput, valuesOf } from '../sheet-input.ts';
 import { fittingPage } from './fitting-page.ts';
 import { HEADING, heading } from './heading.ts';
 import { holeTable, holeTableHeight } from './hole-table.ts';
+import { lettered } from './keep-out-key.ts';
 import { markingDrawings } from './marking-drawings.ts';
 import { sideMarking } from './side-marking.ts';
 import { standInBlanks } from './stand-in-blanks.ts';
@@ -23,6 +24,7 @@ function markingPage(printout: Printout, input: SheetInput): void {
   const ask: Ask = (name) => input.answer(name).value;
   const profile = profileOf(ask, input.plan);
   const holes = holesOf(ask, profile);
+  const keepOuts = lettered(keepOutsOf(input.plan));
   sheet.text('Job sheet: mark and drill', x, sheet.area.y, { style: 'page' });
   who(sheet, x, sheet.area.y + TITLE, width);
   let y = sheet.area.y + TITLE + WHO + 1;
@@ -39,8 +41,9 @@ function markingPage(printout: Printout, input: SheetInput): void {
       units,
       profile.map(([z = 0, x = 0]) => [z, x] as const),
     ),
-    sternMarking(values, ask, holes.holes, keepOutsOf(input.plan)),
+    sternMarking(values, ask, holes.holes, keepOuts),
     holes.holes,
+    keepOuts,
     units,
     area,
   );

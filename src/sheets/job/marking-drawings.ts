@@ -1,11 +1,13 @@
 import { layout } from '../../drawings/layout/layout.ts';
 import type { Scene } from '../../drawings/scene.ts';
 import type { Hole } from '../../order/holes.ts';
+import type { KeepOut } from '../../order/keep-outs-of.ts';
 import type { Units } from '../../plan/plan.ts';
 import { drawing, PAPER_RATIOS, ratioWords } from '../page/drawing.ts';
 import type { Area } from '../page/paper.ts';
 import { MM_PER_PX } from '../page/primitives.ts';
 import type { Sheet } from '../page/sheet.ts';
+import { keepOutKey } from './keep-out-key.ts';
 import { ABOVE, BESIDE, ordinates } from './ordinates.ts';
 
 const GAP = 4;
@@ -25,9 +27,13 @@ export function markingDrawings(
   side: Scene,
   stern: Scene,
   holes: readonly Hole[],
+  keepOuts: readonly KeepOut[],
   units: Units,
-  area: Area,
+  whole: Area,
 ): void {
+  const key = keepOutKey(keepOuts);
+  const keyHeight = key === '' ? 0 : sheet.textHeight(key, whole.width, 'small') + 1;
+  const area: Area = { ...whole, height: whole.height - keyHeight };
   const y = sheet.text('From the side, bow to the left: plumb heights of the middles', area.x, area.y, {
     style: 'small',
   });
@@ -45,9 +51,17 @@ export function markingDrawings(
   const ratio = Math.min(ratioIn(side, left), ratioIn(stern, inner));
   drawing(sheet, side, left, [ratio]);
   const { transform } = drawing(sheet, stern, inner, [ratio]);
-  ordinates(sheet, holes, units, { ...right, y: right.y + 1, height: right.height - 2 }, (across, height) => [
-    inner.x + (transform.x + across * transform.scale) * MM_PER_PX,
-    inner.y + (transform.y - height * transform.scale) * MM_PER_PX,
-  ]);
+  ordinates(
+    sheet,
+    holes,
+    keepOuts,
+    units,
+    { ...right, y: right.y + 1, height: right.height - 2 },
+    (across, height) => [
+      inner.x + (transform.x + across * transform.scale) * MM_PER_PX,
+      inner.y + (transform.y - height * transform.scale) * MM_PER_PX,
+    ],
+  );
+  if (key !== '') sheet.text(key, area.x, area.y + area.height + 1, { style: 'small', width: area.width });
   sheet.scale = ratioWords(ratio);
 }

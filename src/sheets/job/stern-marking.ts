@@ -1,7 +1,7 @@
 import { point } from '../../drawings/point.ts';
-import type { Label, Outline, Scene, Shape } from '../../drawings/scene.ts';
+import type { Outline, Scene, Shape } from '../../drawings/scene.ts';
 import { boxOfShapes, circle, polygon, polyline, slab } from '../../drawings/shapes.ts';
-import { keepOutLabels, keepOutShapes } from '../../drawings/stern/keep-outs.ts';
+import { keepOutShapes } from '../../drawings/stern/keep-outs.ts';
 import { sternView } from '../../drawings/stern/stern-view.ts';
 import type { Values } from '../../drawings/values.ts';
 import type { Ask } from '../../order/ask.ts';
@@ -62,16 +62,6 @@ function outlines({ holes, y, z, width, height }: Flanged, diameter: number): Ou
   ];
 }
 
-/**
- * A thing to keep clear of, as its name is placed: on paper each name has a leader, from low on the thing, since the
- * holes' own leaders come from above.
- */
-const low = (it: KeepOut): KeepOut => {
-  const [port, starboard, lower, upper] = it.edges;
-  const foot = Math.min(lower, upper);
-  return { ...it, edges: [port, starboard, foot, foot + Math.abs(upper - lower) * 0.5] };
-};
-
 /** From astern: the transom with every hole to drill, and what they keep clear of. */
 export function sternMarking(
   values: Values,
@@ -94,7 +84,6 @@ export function sternMarking(
     { kind: 'water', role: 'water', level: 0 },
     ...drawn,
     polyline('axis', [point(0, Math.min(box.y0, 0) - 20), point(0, box.y1 + 20)]),
-    ...keepOutLabels(keepOuts.map(low)).map((it): Label => ({ ...it, role: 'reason' })),
   ];
   return {
     kind: 'stern',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/plan/plan.ts';
 import { jobSheet } from '../../../src/sheets/job/job-sheet.ts';
+import { keyLetter } from '../../../src/sheets/job/keep-out-key.ts';
 import { sideMarking } from '../../../src/sheets/job/side-marking.ts';
 import { PAPERS } from '../../../src/sheets/page/paper.ts';
 import { type SheetInput, valuesOf } from '../../../src/sheets/sheet-input.ts';
@@ -39,12 +40,26 @@ describe('the job sheet', () => {
     expect(first).toMatch(/802 31 19⁄32 −0\.2, \+0\.3/);
   });
 
-  it('draws and names what holes keep clear of', async () => {
-    const [first = ''] = await pagesOf(demoPlan('measured-afloat'), 'Clear of the ladder');
-    for (const words of ['ladder', 'exhaust', 'stringer to port, inside', 'drain hose, inside']) {
-      expect(first).toContain(words);
-    }
-    expect((await pagesOf(demoPlan('start'), null))[0]).not.toContain('ladder');
+  it('letters and names what holes keep clear of, from port to starboard, whichever paper', async () => {
+    for (const paper of PAPERS)
+      for (const units of ['mm', 'both'] as const) {
+        const plan = demoPlan('measured-afloat');
+        const [first = ''] = await pagesOf(plan, 'Clear of the ladder', { paper, units });
+        expect(first.replace(/\s+/g, ' ')).toContain(
+          'Keep clear of a: exhaust · b: stringer to port, inside · c: drain hose, inside · d: ladder.',
+        );
+      }
+    expect((await pagesOf(demoPlan('start'), null))[0]).not.toContain('Keep clear of');
+  });
+
+  it('gives each letter paper of its own', async () => {
+    const { sheets } = jobSheet(await inputFor(demoPlan('measured-afloat'), null, { paper: 'letter' }));
+    const marks = sheets[0]?.marks ?? [];
+    const letters = marks.flatMap((it) => (it.kind === 'text' && /^[a-z]$/.test(it.text) ? [it] : []));
+    expect(letters.map((it) => it.text).sort()).toEqual(['a', 'b', 'c', 'd']);
+    const lefts = letters.map((it) => it.x).sort((a, b) => a - b);
+    for (const [i, it] of lefts.entries()) if (i > 0) expect(it - (lefts[i - 1] ?? 0)).toBeGreaterThan(4);
+    expect(Array.from({ length: 28 }, (_, i) => keyLetter(i)).slice(24)).toEqual(['y', 'z', 'aa', 'ab']);
   });
 
   it('draws the face as measured where it is followed', async () => {

@@ -17,6 +17,12 @@ describe('spread', () => {
     expect(spread([99, 100], 20, 0, 100)).toEqual([80, 100]);
   });
 
+  it('gives each a room of its own where they differ', () => {
+    // By hand: a wide one between two narrow ones needs (4 + 20)/2 = 12 on either side.
+    expect(spread([50, 50, 50], [4, 20, 4], 0, 100)).toEqual([38, 50, 62]);
+    expect(spread([0, 5, 90], [4, 20, 4], 0, 100)).toEqual([0, 12, 90]);
+  });
+
   it('gives each its room, in order, or as much as there is', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 100 }), { minLength: 1, maxLength: 8 }), (wanted) => {

@@ -1,6 +1,6 @@
 import { seeded } from '../../calc/uncertainty/seeded.ts';
 import type { Evaluators, PointRange } from '../points.ts';
-import type { Progress, Study } from '../study.ts';
+import { type Progress, type Study, staged } from '../study.ts';
 import { type Conflict, inputsOf, type Mount, type Proposals, type ProposalsAsk } from './ask.ts';
 import { Bench, type Genes, genesAt, type Watch } from './bench.ts';
 import { FailingSets } from './conflict.ts';
@@ -20,6 +20,7 @@ const PER_CHECK = 6000;
 const MOST_CHECKS = 12;
 /** Part of all evaluations that climbs the odds, where they are a goal. */
 const FOR_ODDS = 0.2;
+const ODDS_STAGE = 'Working out the odds of each mount';
 /** Steps of the search between two reports of what it has found. */
 const BETWEEN_REPORTS = 24;
 
@@ -126,10 +127,13 @@ function* conflictOf(
 /** The same with the chance, sampled, that everything holds at each mount that is shown and as it stands now. */
 function* withOdds(plain: Proposals, odds: MountOdds): Generator<Progress, Proposals, void> {
   const shown: Mount[] = [];
-  for (const { best, ...mount } of plain.proposals)
-    shown.push({ ...mount, odds: yield* odds.holdsAt(mount.values) });
+  const of = plain.proposals.length + 1 + plain.scenarios.length;
+  const oddsOf = (mount: Mount, done: number) =>
+    staged(odds.holdsAt(mount.values), { done, of, stage: ODDS_STAGE });
+  for (const [n, { best, ...mount }] of plain.proposals.entries())
+    shown.push({ ...mount, odds: yield* oddsOf(mount, n) });
   const { present } = plain;
-  const now = present === NOTHING ? present : { ...present, odds: yield* odds.holdsAt(present.values) };
+  const now = present === NOTHING ? present : { ...present, odds: yield* oddsOf(present, shown.length) };
   return { ...plain, proposals: withBest(shown), present: now };
 }
 
@@ -201,5 +205,8 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
   if (odds === undefined) return { ...plain, ...(conflict === undefined ? {} : { conflict }) };
   yield { done: most, of: most, soFar: plain };
   const likely = yield* withOdds(plain, odds);
-  return { ...likely, scenarios: yield* scenarioOdds(evaluators, ask, ranges, scenarios) };
+  const done = plain.proposals.length + 1;
+  const withTheirs = scenarioOdds(evaluators, ask, ranges, scenarios);
+  const stage = { done, of: done + scenarios.length, stage: ODDS_STAGE };
+  return { ...likely, scenarios: yield* staged(withTheirs, stage) };
 }

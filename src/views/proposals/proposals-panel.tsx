@@ -75,7 +75,7 @@ export function ProposalsPanel() {
             {stale
               ? progress === undefined
                 ? 'Looking for mounts.'
-                : `Looking for mounts: ${progress.done.toLocaleString('en')} of ${progress.of.toLocaleString('en')}.`
+                : `${progress.stage ?? 'Looking for mounts'}: ${progress.done.toLocaleString('en')} of ${progress.of.toLocaleString('en')}.`
               : `${value?.looked.toLocaleString('en') ?? 0} mounts looked at.`}
           </span>
           {tried === plan && (

@@ -1,3 +1,4 @@
+import { inputNamed } from '../../plan/book.ts';
 import { intervalWords } from '../chance-words.ts';
 import { capital, listed, told, type Words } from '../words.ts';
 import type { Best, Conflict, Freed, Loosening, Mount, Proposal } from './ask.ts';
@@ -42,7 +43,9 @@ export function nearestWords({ limit, room }: Mount, words: Words): string {
   if (limit === undefined) return 'no limit is measured here';
   const { short, figure } = words.limit(limit);
   if (Number.isNaN(room)) return `the nearest limit is ${short}`;
-  return `the nearest limit, ${short}, keeps ${figure(room)}`;
+  return room < 0
+    ? `the worst of them, ${short}, is ${figure(-room)} past`
+    : `the nearest limit, ${short}, keeps ${figure(room)}`;
 }
 
 /** How likely it is that everything holds at a mount; empty where it was not worked out. */
@@ -77,8 +80,9 @@ export function conflictSentence({ limits, isSmallest, shownBy }: Conflict, word
   return `${says}${more}${SHOWN[shownBy]}`;
 }
 
-/** A change that would free it: `Holds with face gap (least) at 20 mm in place of 25 mm.` */
+/** A change that would free it: `The least gap to the transom: 20 mm in place of 25 mm, and everything holds.` */
 export function looseningSentence({ name, from, to }: Loosening, words: Words): string {
   const { short, figure } = words.cell(name);
-  return `Everything holds with ${short} at ${figure(to)} in place of ${figure(from)}.`;
+  const called = inputNamed(name)?.label ?? capital(short);
+  return `${called}: ${figure(to)} in place of ${figure(from)}, and everything holds.`;
 }

@@ -8,7 +8,7 @@ import { cellHref } from '../parts/cell-href.ts';
 /** Whose a value is to change. */
 function whose({ name }: Loosening): string {
   const cell = inputNamed(name);
-  if (cell?.kind === 'choice') return 'That is yours to accept or not.';
+  if (cell?.kind === 'choice') return 'That is yours to accept, unless the gear’s manual asks for more.';
   if (BOUNDS.has(name)) return 'Only the gear’s maker can say whether that may be.';
   return 'That takes another part; ask the gear’s maker before you count on it.';
 }

@@ -5,6 +5,7 @@ import {
   changeWords,
   conflictSentence,
   looseningSentence,
+  nearestWords,
   proposalSentence,
 } from '../../../src/studies/proposals/proposal-words.ts';
 import { free, stepsOf } from './plain-ask.ts';
@@ -54,6 +55,7 @@ it('says why a proposal is told', () => {
   expect(proposalSentence({ ...mount, odds, best: ['odds'] }, words)).toBe(
     'The best odds of all mounts found that keep every limit; the nearest limit, rudder gap, keeps 6.9 mm; everything holds in 93.3 % (92.2 % to 94.4 %) of all cases.',
   );
+  expect(nearestWords({ ...mount, room: -5.3 }, words)).toBe('the worst of them, rudder gap, is 5.3 mm past');
   expect(proposalSentence({ ...mount, best: [] }, words)).toBe(
     'Between the others; the nearest limit, rudder gap, keeps 6.9 mm.',
   );
@@ -75,6 +77,6 @@ it('says what conflicts, and what would free it', () => {
     'No mount at all keeps the limit on rudder gap, whatever else is given up.',
   );
   expect(looseningSentence({ name: 'rudder_gap_min', from: 50, to: 44, mount }, words)).toBe(
-    'Everything holds with rudder gap (least) at 44 mm in place of 50 mm.',
+    'Least clearance between the two rudders: 44 mm in place of 50 mm, and everything holds.',
   );
 });

@@ -46,24 +46,34 @@ function allWithin(
   return true;
 }
 
-/** Numbers are by far the most, and most have no more than two bounds. */
+function allWhole(column: ArrayLike<number>, count: number): boolean {
+  for (let i = 0; i < count; i++) if (!Number.isInteger(column[i])) return false;
+  return true;
+}
+
+function allAmong(column: ArrayLike<number>, count: number, only: readonly number[]): boolean {
+  for (let i = 0; i < count; i++) if (!only.includes(column[i] as number)) return false;
+  return true;
+}
+
+/** Numbers are by far the most, and hardly ever past their bounds. */
 function pastBounds(cell: InputCell, place: number): Check {
   const { type, only, above = Number.NEGATIVE_INFINITY } = cell;
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = cell;
-  if (type === 'number' && only === undefined) {
-    const isPast = eachPoint((columns, i) => {
-      const value = columns[place]?.[i] as number;
-      return !(value >= min && value <= max && value > above);
-    });
-    return (columns, count, refused) =>
-      !allWithin(columns[place] as ArrayLike<number>, count, min, max, above) &&
-      isPast(columns, count, refused);
-  }
   const isFlag = type === 'flag';
-  return eachPoint((columns, i) => {
+  const isPast = eachPoint((columns, i) => {
     const value = columns[place]?.[i] ?? null;
     return refusal(cell, isFlag && value !== null ? Boolean(value) : value) !== undefined;
   });
+  if (type !== 'number' && type !== 'whole') return isPast;
+  return (columns, count, refused) => {
+    const column = columns[place] as ArrayLike<number>;
+    const isFine =
+      allWithin(column, count, min, max, above) &&
+      (type === 'number' || allWhole(column, count)) &&
+      (only === undefined || allAmong(column, count, only));
+    return !isFine && isPast(columns, count, refused);
+  };
 }
 
 /** Undefined when a value that stays is missing, so that the relation says nothing. */

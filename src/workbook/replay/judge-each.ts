@@ -3,6 +3,7 @@ import { STATES } from '../../calc/limits/states.ts';
 import type { Judged } from './judged-block.ts';
 import type { LimitColumns } from './limit-columns.ts';
 
+const NOT_APPLYING = STATES.indexOf('does not apply');
 const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 
 /** Judges one point of a block, whatever it holds. */
@@ -37,11 +38,18 @@ export function judgeEach(
   }
 }
 
-/** Judges again those of the first `count` points at which the limit may not apply or have no value or bounds. */
+/** Judges again those of the first `count` points at which the limit does not apply or has no value or bounds. */
 export function judgeOthers(judged: Judged, columns: LimitColumns, at: number, count: number): void {
   const { rule, value, low, high, flags, appliesWhen } = judged;
+  const { state, room, ratio } = columns;
   const least = rule.mustExist ? 0 : Number.NEGATIVE_INFINITY;
   for (let i = 0; i < count; i++) {
+    if (flags !== undefined && flags[i] === 1 - appliesWhen) {
+      state[at + i] = NOT_APPLYING;
+      room[at + i] = Number.NaN;
+      ratio[at + i] = Number.NaN;
+      continue;
+    }
     const isAnswered = (value.numbers[i] as number) > least && low[i] === low[i] && high[i] === high[i];
     if (isAnswered && (flags === undefined || flags[i] === appliesWhen)) continue;
     judgeEach(judged, columns, at, i, i + 1);

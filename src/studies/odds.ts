@@ -53,9 +53,12 @@ function isSearched(holds: boolean, worst: Worst | undefined, found: Sampled | u
   return found.hits > 0 || worst?.fails === true || !bounded;
 }
 
+/** Hits of a sample that show a way to fail which the search for design points missed; fewer may be chance. */
+const MISSED = 8;
+
 /** Whether a chance found about its design points is told: a small one, unless the sample shows that more was missed. */
-const isTold = ({ fails }: Rare, { fails: plain }: Sampled): boolean =>
-  fails.value < SMALL && fails.high >= plain.low;
+const isTold = ({ fails }: Rare, { fails: plain, hits }: Sampled): boolean =>
+  fails.value < SMALL && (hits < MISSED || fails.high >= plain.low);
 
 function* rareOf(
   evaluators: Evaluators,

@@ -77,8 +77,10 @@ export function sharedPair(given: PairGiven): Pair | NoAnswer {
  * height; it turns where the slope of the distance equals the slope of the chord, which has a closed form.
  */
 export function leastRadialGap(pair: Pair, from = pair.from, to = pair.to): number {
-  const at = (z: number): number =>
-    Math.hypot(pair.along + z * pair.alongSlope, pair.offset) - pair.chord - z * pair.chordSlope;
+  const at = (z: number): number => {
+    const along = pair.along + z * pair.alongSlope;
+    return Math.sqrt(along * along + pair.offset * pair.offset) - pair.chord - z * pair.chordSlope;
+  };
   let least = Math.min(at(from), at(to));
   const ratio = pair.alongSlope === 0 ? 2 : pair.chordSlope / pair.alongSlope;
   if (Math.abs(ratio) < 1) {

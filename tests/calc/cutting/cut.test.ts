@@ -98,6 +98,17 @@ describe('cutting struts from supplied tubes', { timeout: 30_000 }, () => {
     expect(program([6, 5, 5, 4, 3, 3, 2, 2], 10, 0, 4, 'fewest')).toBe(3);
   });
 
+  it('counts the tubes of two pieces as their plan does', () => {
+    const length = fc.double({ min: 1, max: 1000, noNaN: true });
+    fc.assert(
+      fc.property(length, length, fc.double({ min: 0, max: 5, noNaN: true }), (first, second, kerf) => {
+        const plan = cutFromTubes([first, second], 800, kerf);
+        const count = tubesNeeded(800, kerf, first, second);
+        expect(count).toEqual(plan instanceof NoAnswer ? plan : plan.tubes.length);
+      }),
+    );
+  });
+
   it('lets a piece end the tube within one kerf, and not a hair more', () => {
     expect(tubesNeeded(800, 2, 399, 399)).toBe(1);
     expect(offcut(800, 2, 399, 399)).toBe(0);

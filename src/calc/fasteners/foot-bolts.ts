@@ -31,8 +31,7 @@ const faceArguments: readonly Argument[] = [
   { name: 'camber_radius', unit: 'mm', meaning: "The transom's camber radius", least: 0 },
 ];
 
-/** Worst pull and shear on the bolts of both feet: a strut pulls square to the face and slides along it. */
-function twoStrutPulls(
+type TwoGiven = readonly [
   reaction: number,
   drag: number,
   swing: number,
@@ -45,9 +44,29 @@ function twoStrutPulls(
   starboardZ: number,
   rake: number,
   radius: number,
-  ...pins: PairPins
-): readonly Pull[] | NoAnswer {
-  const pair = strutPair(pins);
+  ...pins: PairPins,
+];
+
+/** Where the pins stand among what is given. */
+const PINS = 12;
+
+/** Worst pull and shear on the bolts of both feet: a strut pulls square to the face and slides along it. */
+function twoStrutPulls(given: TwoGiven): readonly Pull[] | NoAnswer {
+  const [
+    reaction,
+    drag,
+    swing,
+    count,
+    spacing,
+    standoff,
+    portY,
+    portZ,
+    starboardY,
+    starboardZ,
+    rake,
+    radius,
+  ] = given;
+  const pair = strutPair(given, PINS);
   if (pair instanceof NoAnswer) return pair;
   const forces = worstForces(pair, reaction, drag, swing);
   const foot = (force: number, along: Vector, normal: Vector): Pull => {
@@ -63,8 +82,6 @@ function twoStrutPulls(
     foot(forces.starboard, pair.starboard.along, faceNormal(starboardY, starboardZ, rake, radius)),
   ];
 }
-
-type TwoGiven = Parameters<typeof twoStrutPulls>;
 
 type OneGiven = readonly [
   reaction: number,
@@ -128,7 +145,7 @@ export const twoFootBoltTensionRecord = record({
     'pull over the bolts plus slide × standoff over ½ bolts × spacing; the worst of both feet and every case',
   source: 'statics',
   example: twoExample(1000 / 3 + (500 * 40) / 80),
-  run: (...given: TwoGiven) => worst(twoStrutPulls(...given), 'tension'),
+  run: (...given: TwoGiven) => worst(twoStrutPulls(given), 'tension'),
 });
 
 export const twoFootBoltShearRecord = record({
@@ -139,7 +156,7 @@ export const twoFootBoltShearRecord = record({
   formula: 'slide over the bolts; the worst of both feet and every case',
   source: 'statics',
   example: twoExample(250),
-  run: (...given: TwoGiven) => worst(twoStrutPulls(...given), 'shear'),
+  run: (...given: TwoGiven) => worst(twoStrutPulls(given), 'shear'),
 });
 
 export const twoFootBoltShareRecord = record({
@@ -157,7 +174,7 @@ export const twoFootBoltShareRecord = record({
     source: 'by hand: the pull and shear of the two examples on 58.0 mm² at 30 MPa',
   },
   run: (diameter: number, strength: number, safety: number, packing: number, ...two: TwoGiven) =>
-    shareOf(twoStrutPulls(...two), [diameter, strength, safety, packing]),
+    shareOf(twoStrutPulls(two), [diameter, strength, safety, packing]),
 });
 
 const ONE = [1000, 0.5, 0, 2, 80, 40, 300, 60] as const;

@@ -56,12 +56,15 @@ function strut(footX: number, footY: number, footZ: number, x: number, y: number
 /** Level part of a strut's direction below which it is treated as carrying nothing sideways. */
 const SINGULAR = 1e-9;
 
-/** Two struts from their feet to the clamp; no answer when they run parallel seen from above. */
-export function strutPair(pins: PairPins): StrutPair | NoAnswer {
-  const pinX = pins[0];
-  const pinZ = pins[3];
-  const port = strut(pins[4], pins[5], pins[6], pinX, pins[1], pinZ);
-  const starboard = strut(pins[7], pins[8], pins[9], pinX, pins[2], pinZ);
+/**
+ * Two struts from their feet to the clamp, by their pins, which stand in `given` from `at` on. No answer when they run
+ * parallel seen from above.
+ */
+export function strutPair(given: readonly number[], at = 0): StrutPair | NoAnswer {
+  const pin = (n: number): number => given[at + n] as number;
+  const [pinX, pinZ] = [pin(0), pin(3)];
+  const port = strut(pin(4), pin(5), pin(6), pinX, pin(1), pinZ);
+  const starboard = strut(pin(7), pin(8), pin(9), pinX, pin(2), pinZ);
   const a = port.along;
   const b = starboard.along;
   const turn = a.x * b.y - a.y * b.x;

@@ -29,7 +29,7 @@ describe('the order list', () => {
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save as DXF' }).click(),
     ]);
-    expect(download.suggestedFilename()).toBe('reverse-transom-templates.dxf');
+    expect(download.suggestedFilename()).toBe('reverse-transom-template.dxf');
     const folder = mkdtempSync(join(tmpdir(), 'sternmount-saved-'));
     const file = join(folder, 'templates.dxf');
     await download.saveAs(file);

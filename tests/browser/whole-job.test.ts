@@ -140,6 +140,7 @@ async function handOver(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('[data-view="paper"] figure').first().textContent())
     .toContain('the mate');
+  expect(await page.getByRole('button', { name: 'Save as SVG' }).count()).toBe(0);
   const file = await saved(page, 'Save as PDF');
   const pages = await readPdf(new Uint8Array(await buffer(await file.createReadStream())));
   const words = pages.map(textOf).join(' ');
@@ -152,6 +153,13 @@ async function handOver(page: Page): Promise<void> {
   ]) {
     expect(words).toContain(it);
   }
+  await page.getByLabel('Templates').check();
+  const shop = await saved(page, 'Save as SVG');
+  expect(shop.suggestedFilename()).toBe('measured-afloat-template.svg');
+  // At true size: the picture's own millimetres are its width on paper.
+  expect(await text(await shop.createReadStream())).toMatch(
+    /<svg[^>]* width="([\d.]+)mm"[^>]* viewBox="\S+ \S+ \1 /,
+  );
 }
 
 /** What the file holds that a last save writes. */

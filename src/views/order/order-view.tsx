@@ -1,11 +1,8 @@
 import { useRef } from 'react';
 import type { ListedSection } from '../../order/list/order-list.ts';
-import { aboutTemplates } from '../../order/template/about.ts';
-import { dxfOf } from '../../order/template/dxf.ts';
-import { svgOf } from '../../order/template/svg.ts';
 import { Action } from '../parts/action.tsx';
 import { useBox } from '../parts/use-box.ts';
-import { usePlan, useReady } from '../use-session.ts';
+import { useReady } from '../use-session.ts';
 import { OrderTable } from './order-table.tsx';
 import { type Order, useOrder } from './use-order.ts';
 import './order-view.css';
@@ -14,8 +11,8 @@ import './order-view.css';
 const COLUMNS_NEED = 600;
 
 interface Props {
-  /** Hands a text to the browser as a file: the ending of its name, and what it holds. */
-  readonly onSave: (ending: 'dxf' | 'svg', text: string) => void;
+  /** Hands the templates to the browser as a file with this ending. */
+  readonly onSave: (ending: 'dxf' | 'svg') => void;
 }
 
 /** What to buy, cut and mark, with the templates as files. */
@@ -77,9 +74,7 @@ function Section({ section, narrow }: { readonly section: ListedSection; readonl
 }
 
 function Files({ order, onSave }: { readonly order: Order } & Props) {
-  const plan = usePlan();
   const { parts, unanswered } = order.templates;
-  const about = aboutTemplates(plan, plan.active);
   return (
     <section className="order-section">
       <h3 className="type-section">Templates at true size</h3>
@@ -94,10 +89,10 @@ function Files({ order, onSave }: { readonly order: Order } & Props) {
         </p>
       ))}
       <div className="order-files">
-        <Action disabled={parts.length === 0} onPress={() => onSave('dxf', dxfOf(parts, about))}>
+        <Action disabled={parts.length === 0} onPress={() => onSave('dxf')}>
           Save as DXF
         </Action>
-        <Action disabled={parts.length === 0} onPress={() => onSave('svg', svgOf(parts, about))}>
+        <Action disabled={parts.length === 0} onPress={() => onSave('svg')}>
           Save as SVG
         </Action>
       </div>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Action } from '../parts/action.tsx';
 import { useJudgement, usePlan, useReady } from '../use-session.ts';
-import type { Asked, SheetChoice } from './choice.ts';
+import type { Asked, Ending, SheetChoice } from './choice.ts';
 import { OneOf } from './one-of.tsx';
 import { SheetPicture, type SheetShown } from './sheet-picture.tsx';
 import { usePages } from './use-pages.ts';
@@ -15,7 +15,7 @@ interface Props {
   readonly choices: readonly SheetChoice[];
   readonly show: (asked: Asked) => Promise<readonly SheetShown[]>;
   /** Hands the sheets to the browser as one file, and gives back the file's name. */
-  readonly save: (asked: Asked) => Promise<string>;
+  readonly save: (asked: Asked, ending: Ending) => Promise<string>;
 }
 
 const PAPERS = [
@@ -28,6 +28,16 @@ const UNITS = [
   ['in', 'inches'],
   ['both', 'both'],
 ] as const;
+
+const FOR_A_SHOP =
+  'Measure the first piece before the rest is cut: a file opened in other units comes out 25.4 times too large or too small.';
+
+/** What to see to once the file is saved. */
+const AFTER: Readonly<Record<Ending, string>> = {
+  pdf: 'Print it at 100 %, not fitted to the page.',
+  dxf: FOR_A_SHOP,
+  svg: FOR_A_SHOP,
+};
 
 const counted = (count: number): string => `${count} sheet${count === 1 ? '' : 's'}`;
 
@@ -48,10 +58,10 @@ export function PaperPanel({ first, choices, show, save }: Props) {
     setAsked({ ...asked, ...part });
     setTold('');
   };
-  const onSave = (): void => {
+  const onSave = (ending: Ending): void => {
     setTold('Making the file.');
-    save(asked).then(
-      (name) => setTold(`Handed to your browser as ${name}. Print it at 100 %, not fitted to the page.`),
+    save(asked, ending).then(
+      (name) => setTold(`Handed to your browser as ${name}. ${AFTER[ending]}`),
       (error: unknown) =>
         setTold(`Not saved: ${error instanceof Error ? error.message : String(error)} Try again.`),
     );
@@ -75,9 +85,11 @@ export function PaperPanel({ first, choices, show, save }: Props) {
         <OneOf legend="Lengths in" options={UNITS} value={asked.units} onPick={(units) => pick({ units })} />
       </div>
       <div className="paper-save">
-        <Action plate onPress={onSave} disabled={!ready}>
-          Save as PDF
-        </Action>
+        {chosen?.endings.map((ending) => (
+          <Action key={ending} plate={ending === 'pdf'} onPress={() => onSave(ending)} disabled={!ready}>
+            {`Save as ${ending.toUpperCase()}`}
+          </Action>
+        ))}
         <p className="type-small" role="status">
           {told}
         </p>

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { edited } from '../../../src/plan/edit/edited.ts';
+import { setApart } from '../../../src/plan/edit/reading.ts';
 import { addTableRows } from '../../../src/plan/edit/tables.ts';
 import { openPlan } from '../../../src/plan/file/open-plan.ts';
 import { writePlan } from '../../../src/plan/file/write-plan.ts';
@@ -122,6 +124,28 @@ describe('taking a reading over', () => {
     session.annotate('transom_rake', { offBy: 0.5 });
     session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('500;601')));
     expect(session.reading('transom_rake')?.offBy).toBe(0.5);
+  });
+
+  it('carries it in a scenario’s own reading too, whichever scenario is looked at', () => {
+    const session = opened();
+    session.edit('rows', (it) =>
+      addTableRows(it, 'transom_readings', rows('0;500\n100;521\n200;540\n300;561')),
+    );
+    const mine = { name: 'Mine', overrides: new Map() };
+    session.edit('scenario', (it) => edited({ ...it, scenarios: [mine], active: 'Mine' }));
+    session.edit('apart', (it) => setApart(it, 'transom_rake'));
+    const offer = takeOverFor(session.plan, 'transom_rake');
+    if (offer === undefined) throw new Error('Nothing is offered.');
+    takeOver(session, offer, 'Rake');
+    const own = (): number | undefined => session.plan.scenarios[0]?.overrides.get('transom_rake')?.offBy;
+    const base = session.plan.inputs.get('transom_rake');
+    expect(own()).toBe(session.value('survey_rake_error'));
+    session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('400;585')));
+    expect(own()).toBe(session.value('survey_rake_error'));
+    session.edit('look', (it) => edited({ ...it, active: null }));
+    session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('500;601')));
+    expect(own()).toBeCloseTo(Number(session.value('survey_rake_error')), 9);
+    expect(session.plan.inputs.get('transom_rake')).toEqual(base);
   });
 
   it('follows a result that is there for an input that is there', () => {

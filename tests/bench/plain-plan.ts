@@ -167,6 +167,7 @@ export interface PlainInputs {
   lower_bracket_height: number;
   shaft_offset: number;
   shaft_lean: number;
+  shaft_side_lean: number;
   shaft_foot_height: number;
   shim_count: number;
   shim_thickness: number;
@@ -228,6 +229,9 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     alongShaftOf(it.upper_bracket_height, shaftTopHeight, it.shaft_lean) -
     it.upper_clamp_depth / 2 -
     it.drive_overlap;
+  const upperClampOffset =
+    it.shaft_offset +
+    (it.upper_bracket_height - it.lower_bracket_height) * Math.tan((it.shaft_side_lean * Math.PI) / 180);
   const shaftFaceGap = known(
     faceGapOf(
       it.tube_od / 2 / Math.cos(radians(it.shaft_lean)),
@@ -425,12 +429,12 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
       singleFootPinY,
       singleFootPinZ,
       pinX,
-      it.shaft_offset,
+      upperClampOffset,
       it.upper_bracket_height,
     ),
   );
-  const portPinY = it.shaft_offset - it.pin_half_width;
-  const starboardPinY = it.shaft_offset + it.pin_half_width;
+  const portPinY = upperClampOffset - it.pin_half_width;
+  const starboardPinY = upperClampOffset + it.pin_half_width;
   const portPin = pinOf(it.port_foot_y, it.port_foot_height, it);
   const portFootPinX = portPin.x;
   const portFootPinY = portPin.y;
@@ -488,7 +492,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
     singleFootPinY,
     singleFootPinZ,
     pinX,
-    it.shaft_offset,
+    upperClampOffset,
     it.upper_bracket_height,
   );
   const strutUtilisation = oneStrut

@@ -241,10 +241,13 @@ export function secondModel(inputs: Inputs): SecondModel {
   };
 
   // Struts.
+  // Upright athwart unless it was read; the lower clamp is the point it leans about.
+  const sideLean = typeof inputs.shaft_side_lean === 'number' ? inputs.shaft_side_lean : 0;
+  const clampY = offset + (zU - zL) * Math.tan((sideLean * Math.PI) / 180);
   const standoffOfFoot = n('foot_standoff');
   const strut = (which: 'port' | 'starboard' | 'single') => {
     const side = which === 'port' ? -1 : which === 'starboard' ? 1 : 0;
-    const pin = [axis(zU) - n('pin_forward'), offset + side * n('pin_half_width'), zU] as const;
+    const pin = [axis(zU) - n('pin_forward'), clampY + side * n('pin_half_width'), zU] as const;
     const [y, z] = [n(`${which}_foot_y`), n(`${which}_foot_height`)];
     // Where the face has curved away there is no foot.
     const across = radius === 0 ? 0 : Math.abs(y) < radius ? y / Math.sqrt(radius * radius - y * y) : NONE;
@@ -587,14 +590,11 @@ export function secondModel(inputs: Inputs): SecondModel {
   }
   limit('core_ready', { low: 1, alone: true });
   limit('retained', { low: 1, alone: true });
-  // Upright athwart unless it was read.
-  const side = typeof inputs.shaft_side_lean === 'number' ? inputs.shaft_side_lean : 0;
   limit('shaft_side_lean', {
     low: -n('lean_max'),
     high: n('lean_max'),
     near: 0.2,
-    value: side,
-    applies: side !== 0,
+    value: sideLean,
   });
 
   let leastRatio: number | null = null;

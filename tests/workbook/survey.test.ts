@@ -158,7 +158,8 @@ describe('a held-out survey', () => {
 
 describe('what is listed round the mount', () => {
   it('judges nothing while nothing is listed', () => {
-    for (const { name, verdict } of book.judgement().limits.slice(40)) {
+    // The last is the lean to the side, which is judged whether anything is listed or not.
+    for (const { name, verdict } of book.judgement().limits.slice(40, -1)) {
       if (!BARE.tables.length) expect([name, verdict.state]).toEqual([name, 'does not apply']);
     }
   });
@@ -182,9 +183,25 @@ describe('what is listed round the mount', () => {
     expect(stateOf(BARE, 'lower_plates_clear')).toBe('does not apply');
   });
 
+  it('lets clamp, foot, top and struts follow the lean to the side', () => {
+    // The lower clamp holds: 550 mm up and 150 mm down from it at 2°, tan 2° = 0.034921.
+    const leans = put(BARE, 'shaft_side_lean', 2);
+    expect(ask(leans, 'upper_clamp_offset')).toBeCloseTo(19.2065, 3);
+    expect(ask(leans, 'shaft_foot_offset')).toBeCloseTo(-5.2381, 3);
+    expect(ask(leans, 'shaft_top_offset')).toBeCloseTo(29.6827, 3);
+    // Pins 40 mm to each side, feet 170: the port strut spans 219.5647 aft, 149.2065 athwart (130 upright) and 3 up
+    // from the foot pin, the starboard 110.7935; both less 50 for their ends.
+    const [port, starboard] = [ask(leans, 'port_strut_cut'), ask(leans, 'starboard_strut_cut')];
+    const up = (219.5647 ** 2 + 130 ** 2) ** 0.5 * Math.tan((0.6857 * Math.PI) / 180);
+    expect(port).toBeCloseTo(Math.hypot(219.5647, 149.2065, up) - 50, 2);
+    expect(starboard).toBeCloseTo(Math.hypot(219.5647, 110.7935, up) - 50, 2);
+    // The holes stay where they were drilled.
+    expect(ask(leans, 'lowest_hole')).toBe(ask(BARE, 'lowest_hole'));
+  });
+
   it('judges the lean to the side within what is accepted either way', () => {
     const lean = (value: number) => put(BARE, 'shaft_side_lean', value);
-    expect(stateOf(BARE, 'shaft_side_lean')).toBe('does not apply');
+    expect(stateOf(BARE, 'shaft_side_lean')).toBe('inside');
     expect(stateOf(lean(-0.7), 'shaft_side_lean')).toBe('inside');
     expect(stateOf(lean(1), 'shaft_side_lean')).toBe('near');
     expect(stateOf(lean(1.01), 'shaft_side_lean')).toBe('past');

@@ -7,11 +7,12 @@ interface Sweep {
   readonly from: number;
   readonly to: number;
   readonly radius: number;
-  /** The axis: x at a height, and how fast it leans aft. */
+  /** The axis: x and y at a height, and how fast it leans aft and to starboard. */
   readonly x: number;
-  readonly at: number;
-  readonly run: number;
   readonly y: number;
+  readonly at: number;
+  readonly aft: number;
+  readonly side: number;
 }
 
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value));
@@ -22,10 +23,13 @@ function distance(sweep: Sweep, [x = 0, y = 0, foot = 0, head = 0, half = 0]: re
   const below = Math.max(sweep.from, Math.min(lower, sweep.to));
   const above = Math.min(sweep.to, Math.max(upper, sweep.from));
   const [low, high] = [Math.min(below, above), Math.max(below, above)];
-  // The axis comes nearest where it is level with the obstacle fore and aft.
-  const level = sweep.run === 0 ? low : sweep.at + (x - sweep.x) / sweep.run;
-  const z = clamp(level, low, high);
-  const away = Math.hypot(sweep.x + (z - sweep.at) * sweep.run - x, sweep.y - y) - sweep.radius - half;
+  // In plan the axis is a line, or a point when it stands upright: the obstacle's foot of the perpendicular on it.
+  const slope = sweep.aft ** 2 + sweep.side ** 2;
+  const level =
+    slope === 0 ? low : sweep.at + ((x - sweep.x) * sweep.aft + (y - sweep.y) * sweep.side) / slope;
+  const rise = clamp(level, low, high) - sweep.at;
+  const away =
+    Math.hypot(sweep.x + rise * sweep.aft - x, sweep.y + rise * sweep.side - y) - sweep.radius - half;
   const apart = Math.max(0, lower - sweep.to, sweep.from - upper);
   return apart === 0 ? away : Math.hypot(Math.max(0, away), apart);
 }
@@ -39,11 +43,12 @@ export function airClear(
   shaftX: number,
   lowerBracket: number,
   lean: number,
+  sideLean: number,
   obstacles: Table,
 ): Answer {
   if (from > to) return new NoAnswer('The lower edge of what turns is above its upper edge.');
   if (obstacles.length === 0) return new NoAnswer('No obstacle has been put in.');
-  const sweep = { from, to, radius, x: shaftX, at: lowerBracket, run: tan(lean), y };
+  const sweep = { from, to, radius, x: shaftX, y, at: lowerBracket, aft: tan(lean), side: tan(sideLean) };
   return Math.min(...obstacles.map((row) => distance(sweep, row)));
 }
 
@@ -54,10 +59,11 @@ export const airClearRecord = record({
     { name: 'from', unit: 'mm', meaning: 'The lowest height of what turns' },
     { name: 'to', unit: 'mm', meaning: 'The greatest height of what turns' },
     { name: 'radius', unit: 'mm', meaning: 'How far it reaches from the axis', least: 0 },
-    { name: 'y', unit: 'mm', meaning: "The shaft's distance from the centreline" },
+    { name: 'y', unit: 'mm', meaning: "The axis's y at the lower bracket" },
     { name: 'shaft_x', unit: 'mm', meaning: "The axis's x at the lower bracket" },
     { name: 'lower_bracket_height', unit: 'mm', meaning: "The lower bracket's height" },
-    { name: 'lean', unit: 'deg', meaning: "The shaft's lean" },
+    { name: 'lean', unit: 'deg', meaning: "The shaft's lean fore and aft" },
+    { name: 'side_lean', unit: 'deg', meaning: "The shaft's lean to starboard" },
     {
       name: 'obstacles',
       unit: 'mm',
@@ -70,7 +76,7 @@ export const airClearRecord = record({
     'the least, over the obstacles, of the level distance from the axis less radius and half thickness; where they share no height, the slant distance',
   source: 'solid geometry',
   example: {
-    given: [1000, 1500, 200, 0, 100, 0, 0, [[-200, 400, 800, 1200, 25]]],
+    given: [1000, 1500, 200, 0, 100, 0, 0, 0, [[-200, 400, 800, 1200, 25]]],
     answer: 275,
     tolerance: 1e-9,
     source: 'by hand: 300 and 400 make 500, less 200 and 25',

@@ -62,15 +62,19 @@ describe('clearance above', () => {
   const pole = [-300, 0, 0, 3000, 20];
 
   it('is level distance beside an obstacle, and slant distance over it', () => {
-    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, [pole])).toBeCloseTo(130, 9);
+    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, 0, [pole])).toBeCloseTo(130, 9);
     // 60 mm above the head of a rail that it would otherwise overlap.
-    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, [[0, 0, 0, 940, 20]])).toBeCloseTo(60, 9);
+    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, 0, [[0, 0, 0, 940, 20]])).toBeCloseTo(60, 9);
     // 30 beyond the circle and 40 below it.
-    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, [[400, 0, 0, 960, 20]])).toBeCloseTo(50, 9);
+    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, 0, [[400, 0, 0, 960, 20]])).toBeCloseTo(50, 9);
   });
 
-  it('is the least along a leaning shaft', () => {
-    const lean = 10;
+  it.each([
+    [10, 0],
+    [0, 8],
+    [6, -9],
+  ])('is the least along a shaft that leans %i° aft and %i° to starboard', (aft, side) => {
+    const [run, across] = [Math.tan((aft * Math.PI) / 180), Math.tan((side * Math.PI) / 180)];
     fc.assert(
       fc.property(
         fc.double({ min: -800, max: 800, noNaN: true }),
@@ -78,10 +82,10 @@ describe('clearance above', () => {
         (x, y) => {
           let least = Number.POSITIVE_INFINITY;
           for (let z = 900; z <= 1300; z += 0.5) {
-            const axis = 100 + (z - 300) * Math.tan((lean * Math.PI) / 180);
-            least = Math.min(least, Math.hypot(axis - x, y) - 250);
+            const axis = [100 + (z - 300) * run, (z - 300) * across] as const;
+            least = Math.min(least, Math.hypot(axis[0] - x, axis[1] - y) - 250);
           }
-          const got = airClear(900, 1400, 250, 0, 100, 300, lean, [[x, y, 0, 1300, 0]]) as number;
+          const got = airClear(900, 1400, 250, 0, 100, 300, aft, side, [[x, y, 0, 1300, 0]]) as number;
           expect(Math.abs(got - least)).toBeLessThan(0.3);
           expect(got).toBeLessThanOrEqual(least + 1e-9);
         },

@@ -1,4 +1,5 @@
 import type { Vector } from '../calc/vector.ts';
+import { asideAt } from './aside.ts';
 import type { Face } from './face.ts';
 import { footPin } from './foot-pin.ts';
 import type { Shaft } from './shaft.ts';
@@ -48,9 +49,10 @@ export function strutOf(
     side === 'single' ? 'single_strut_od' : 'strut_od',
   );
   if (got === null) return null;
-  const [y, z, height, forward, half, offset, standoff, od] = got;
+  const [y, z, height, forward, half, , standoff, od] = got;
+  const offset = asideAt(values, height);
   const foot = footPin(face, y, z, standoff);
-  if (foot === null) return null;
+  if (foot === null || offset === null) return null;
   const pin = { x: shaft.at(height).x - forward, y: offset + across[side] * half, z: height };
   return { side, part: `${side}_foot_height`, y, z, pin, footPin: foot, od };
 }

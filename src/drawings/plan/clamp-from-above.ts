@@ -1,3 +1,4 @@
+import { asideAt } from '../aside.ts';
 import { type Part, shaftNeeds } from '../part.ts';
 import { point } from '../point.ts';
 import { circle, polygon, polyline } from '../shapes.ts';
@@ -28,7 +29,9 @@ export const clampFromAbove: Part = {
       'strut_count',
     );
     if (got === null || shaft === null) return [];
-    const [height, offset, od, forward, half, count] = got;
+    const offset = asideAt(values, got[0]);
+    if (offset === null) return [];
+    const [height, , od, forward, half, count] = got;
     const at = seen(shaft.at(height).x, offset);
     const outer = od / 2 + clampWall(od);
     const wide = (count === 2 ? half : 0) + 16;

@@ -1,3 +1,4 @@
+import { asideAt } from '../aside.ts';
 import { type Part, shaftNeeds } from '../part.ts';
 import { point } from '../point.ts';
 import type { Outline } from '../scene.ts';
@@ -5,12 +6,19 @@ import { breakLine, polygon, polyline } from '../shapes.ts';
 import { clampWall } from '../side/clamp.ts';
 import { need, type Values } from '../values.ts';
 
+/** How far to starboard the axis stands at a height, mm. */
+type Aside = (height: number) => number;
+
+const asideOf = (values: Values): Aside | null =>
+  asideAt(values, 0) === null ? null : (height) => asideAt(values, height) ?? 0;
+
 /** Height at which the view is broken off below, mm: what hangs deeper is not the stern view's business. */
 const CUT_OFF = -260;
 
-const box = (
+/** A piece of the shaft about its axis, which may lean to the side. */
+const piece = (
   role: Outline['role'],
-  y: number,
+  y: Aside,
   half: number,
   low: number,
   high: number,
@@ -18,7 +26,12 @@ const box = (
 ): Outline =>
   polygon(
     role,
-    [point(y - half, low), point(y + half, low), point(y + half, high), point(y - half, high)],
+    [
+      point(y(low) - half, low),
+      point(y(low) + half, low),
+      point(y(high) + half, high),
+      point(y(high) - half, high),
+    ],
     part,
   );
 
@@ -44,32 +57,30 @@ export const tubeFromAstern: Part = {
       'stock_diameter',
       'vane_rudder_drop',
     );
-    if (got === null || shaft === null) return [];
-    const [y, foot, length, od, stock, drop] = got;
+    const y = asideOf(values);
+    if (got === null || shaft === null || y === null) return [];
+    const [, foot, length, od, stock, drop] = got;
     const top = foot + length * shaft.cos;
     const head = foot - drop * shaft.cos;
     const end = Math.min(CUT_OFF, head - 40);
     const half = stock * 0.6;
     return [
-      polygon(
-        'outline',
-        [point(y - half, end), point(y - half, head), point(y + half, head), point(y + half, end)],
-        'vane_rudder_span',
-      ),
-      breakLine(point(y - half - 14, end), point(y + half + 14, end), 12, 'vane_rudder_span'),
-      box('outline', y, stock / 2, head, foot, this.name),
-      box('outline', y, od / 2, foot, top, this.name),
-      polyline('axis', [point(y, end - 30), point(y, top + 45)], this.name),
+      piece('outline', y, half, end, head, 'vane_rudder_span'),
+      breakLine(point(y(end) - half - 14, end), point(y(end) + half + 14, end), 12, 'vane_rudder_span'),
+      piece('outline', y, stock / 2, head, foot, this.name),
+      piece('outline', y, od / 2, foot, top, this.name),
+      polyline('axis', [point(y(end - 30), end - 30), point(y(top + 45), top + 45)], this.name),
     ];
   },
 };
 
 function clampAt(values: Values, cos: number, height: string, depth: string, part: string): Outline[] {
   const got = need(values, 'shaft_offset', height, depth, 'tube_od');
-  if (got === null) return [];
-  const [y, z, deep, od] = got;
+  const y = asideOf(values);
+  if (got === null || y === null) return [];
+  const [, z, deep, od] = got;
   const half = (deep * cos) / 2;
-  return [box('choice', y, od / 2 + clampWall(od), z - half, z + half, part)];
+  return [piece('choice', y, od / 2 + clampWall(od), z - half, z + half, part)];
 }
 
 const clampPart = (which: 'upper' | 'lower'): Part => ({

@@ -4,7 +4,7 @@ import { bareUnit } from '../parts/length-style.ts';
 import { shown, unitOf } from '../parts/show.ts';
 import { useUnits } from '../parts/use-units.ts';
 import { useLook, useSession } from '../use-session.ts';
-import { NOTES, type Piece } from './notes.ts';
+import { NOTES, type Piece } from '../../session/not-judged/notes.ts';
 import './not-judged.css';
 
 const judgementOf = (session: Session): object => session.judgement;

@@ -27,6 +27,21 @@ describe('the stern view of the case', () => {
     expect(lower).toEqual({ x0: -100, y0: 180, x1: 100, y1: 320 });
   });
 
+  it('leans the shaft to the side about the lower clamp, and the holes stay', () => {
+    const leans = sternView(caseValues({ shaft_side_lean: 2 }), { unit: 'mm' });
+    // The upper clamp stands 550 mm above the lower: 550 · tan 2° = 19.21.
+    const middle = (drawn: Scene, part: string): number => {
+      const box = boxOfShapes(plates(drawn, part).slice(-1));
+      return box === null ? Number.NaN : (box.x0 + box.x1) / 2;
+    };
+    expect(middle(leans, 'upper_bracket_height') - middle(scene, 'upper_bracket_height')).toBeCloseTo(
+      19.21,
+      2,
+    );
+    expect(middle(leans, 'lower_bracket_height')).toBeCloseTo(0, 9);
+    expect(plates(leans, 'port_foot_height')[0]).toEqual(plates(scene, 'port_foot_height')[0]);
+  });
+
   it('is as wide as the usable transom at both heights', () => {
     const outline = scene.shapes.find((it) => it.kind === 'polygon' && it.part === 'transom_rake');
     const widths = outline?.kind === 'polygon' ? outline.points.map((p) => [Math.abs(p.x), p.y]) : [];

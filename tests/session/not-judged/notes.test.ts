@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cellNamed } from '../../../src/plan/book.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 import type { Value } from '../../../src/plan/plan.ts';
-import { NOTES } from '../../../src/views/not-judged/notes.ts';
+import { NOTES } from '../../../src/session/not-judged/notes.ts';
 import { Workbook } from '../../../src/workbook/workbook.ts';
 
 const workbook = new Workbook(newPlan('Notes'));

@@ -43,12 +43,12 @@ const RULES: readonly Rule[] = [
   {
     names: ['inner_skin'],
     unused: (valueAt) => valueAt('transom_build') !== 'cored' || valueAt('core_removed') === true,
-    says: 'counts while the transom is cored',
+    says: 'counts with a core',
   },
   {
     names: ['core_removed'],
     unused: (valueAt) => valueAt('transom_build') !== 'cored',
-    says: 'counts for a cored transom',
+    says: 'counts with a core',
   },
 ];
 

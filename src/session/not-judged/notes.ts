@@ -9,6 +9,8 @@ export type Piece = string | { readonly cell: string } | { readonly works: (valu
 
 export interface Note {
   readonly title: string;
+  /** Words that an owner may look for it by, beside those that stand in it. */
+  readonly asked?: string;
   readonly pieces: readonly Piece[];
 }
 
@@ -51,34 +53,46 @@ const SHARES: readonly (readonly [name: string, words: string])[] = [
 ];
 
 /** Parts by share of what they bear, the fullest first. */
-function givesFirst(valueAt: Look): string {
-  const known = SHARES.flatMap(([name, words]) => {
+const byShare = (valueAt: Look): readonly { readonly words: string; readonly share: number }[] =>
+  SHARES.flatMap(([name, words]) => {
     const share = numberAt(valueAt, name);
     return share === undefined ? [] : [{ words, share }];
-  });
-  if (known.length === 0) return 'no answer';
-  return known
-    .sort((a, b) => b.share - a.share)
+  }).sort((a, b) => b.share - a.share);
+
+const givesFirst = (valueAt: Look): string =>
+  byShare(valueAt)
     .map(({ words, share }) => `${words} ${share.toFixed(2)}`)
-    .join(', ');
+    .join(', ') || 'no answer';
+
+/** A share grows with the square of the speed: what a speed taken a little too low does to the fullest part. */
+const TOO_SLOW = 1.05;
+
+function fullestPart(valueAt: Look): string {
+  const fullest = byShare(valueAt)[0];
+  if (fullest === undefined) return 'no answer';
+  const { words, share } = fullest;
+  return `Fullest here: ${words}, ${share.toFixed(2)}; were the boat 5 % faster than you put in, ${(share * TOO_SLOW ** 2).toFixed(2)}`;
 }
 
 /** What no limit covers, in the order of the work. The figures come from the plan. */
 export const NOTES: readonly Note[] = [
   {
     title: 'When the manual and this page disagree',
+    asked: 'wins right maker differs contradicts rules',
     pieces: [
       'The gear’s manual wins. Then the yard, the surveyor, and the rules that apply where the boat is used.',
     ],
   },
   {
     title: 'Loaded or light',
+    asked: 'waterline empty mark ballast trim',
     pieces: [
       'Heights here count from the waterline of the boat loaded as it sails. A boat lying light floats higher: measure from its loaded mark, not from the water of the day.',
     ],
   },
   {
     title: 'Going astern, or uncoupled',
+    asked: 'reverse backwards engine',
     pieces: [
       'Turned right round, the auxiliary rudder passes the boat’s own by ',
       cell('rudder_gap_turned'),
@@ -128,6 +142,15 @@ export const NOTES: readonly Note[] = [
     ],
   },
   {
+    title: 'Is a share of 0.9 bad?',
+    asked: 'utilisation near margin enough percent 90 limit',
+    pieces: [
+      'It is within the limit, and called near: nine tenths of what the part may bear are used, after the factors on Gear and Boat. What is left must cover what your numbers are off by. ',
+      works(fullestPart),
+      '. Measure what it rests on again, or give it more room, before you rely on it.',
+    ],
+  },
+  {
     title: 'The single strut’s customary length',
     pieces: [
       'A single strut is at most 18 in long by custom: common practice, no source. That is a figure for the force of daily steering, here ',
@@ -164,14 +187,55 @@ export const NOTES: readonly Note[] = [
   },
   {
     title: 'Touching bottom',
+    asked: 'touches run aground grounding strike hits rock sand keel',
     pieces: [
       'The auxiliary rudder may touch first. Know how its blade breaks away or lifts before you need it.',
     ],
   },
   {
+    title: 'Tools, hands and hours',
+    asked: 'how long time day people helper crew two persons tool drill',
+    pieces: [
+      'Two people: one outside with the drill, one inside with the spanner. Reckon with a day to mark, drill and fit dry, and half a day to bed and tighten; sealant then cures as its maker says. Common practice, no source. Fit-up names the tools of each step.',
+    ],
+  },
+  {
+    title: 'When to stop',
+    asked: 'stop give up call yard surveyor wrong go on',
+    pieces: [
+      'Before the next hole, whenever a reading of a stop point on Fit-up is not met: it says what to do. Call the yard or a surveyor when dust comes out wet, skins part, the thickness is not what you planned for, or a hole is where it cannot stay.',
+    ],
+  },
+  {
     title: 'Reaching the nuts',
+    asked: 'reached hand access spanner locker inside',
     pieces: [
       'Look inside at every hole before you drill: a locker, a stringer, wiring or a tank may be there, and somebody must hold the spanner.',
     ],
   },
 ];
+
+const wordsOf = ({ title, asked, pieces }: Note): string =>
+  ['not judged', title, asked ?? '', ...pieces.filter((it) => typeof it === 'string')]
+    .join(' ')
+    .toLowerCase();
+
+/** Words that a question is made of rather than what it asks after. */
+const PLAIN = new Set(
+  'a an and are at be can do does for how i if in is it my of on or the to what when which who with'.split(
+    ' ',
+  ),
+);
+
+/** Notes in which every word of a search stands; a question's plain words are passed over. Empty for no search. */
+export function notesFound(search: string): readonly Note[] {
+  const words = search
+    .toLowerCase()
+    .split(/[\s?,;:]+/)
+    .filter((it) => it !== '' && !PLAIN.has(it));
+  if (words.length === 0) return [];
+  return NOTES.filter((note) => {
+    const text = wordsOf(note);
+    return words.every((word) => text.includes(word));
+  });
+}

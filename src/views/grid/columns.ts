@@ -18,7 +18,7 @@ export const SPOKEN: Readonly<Record<Column, string>> = { ...HEADINGS, offBy: 'O
 
 type Widths = Readonly<Record<Exclude<Column, 'label'>, number>>;
 
-const BROAD: Widths = { value: 152, unit: 108, offBy: 52, from: 120 };
+const BROAD: Widths = { value: 152, unit: 108, offBy: 52, from: 136 };
 const CLOSE: Widths = { value: 152, unit: 100, offBy: 44, from: 88 };
 
 /** Room in px from which the columns beside the names stand broad. */

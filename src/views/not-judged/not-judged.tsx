@@ -1,10 +1,10 @@
+import { NOTES, type Piece } from '../../session/not-judged/notes.ts';
 import type { Session } from '../../session/session.ts';
 import { cellHref } from '../parts/cell-href.ts';
 import { bareUnit } from '../parts/length-style.ts';
 import { shown, unitOf } from '../parts/show.ts';
 import { useUnits } from '../parts/use-units.ts';
 import { useLook, useSession } from '../use-session.ts';
-import { NOTES, type Piece } from '../../session/not-judged/notes.ts';
 import './not-judged.css';
 
 const judgementOf = (session: Session): object => session.judgement;

@@ -1,4 +1,5 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
+import { type Note, notesFound } from '../../session/not-judged/notes.ts';
 import { type Entry, entriesWith, found } from '../../session/reference/entries.ts';
 import type { Session } from '../../session/session.ts';
 import { EntryHelp } from '../parts/entry-help.tsx';
@@ -35,6 +36,23 @@ const Item = ({ entry }: { readonly entry: Entry }) => (
   </li>
 );
 
+/** Questions that the page Not judged here answers. */
+const Questions = ({ notes }: { readonly notes: readonly Note[] }) => (
+  <section className="reference-section">
+    <h3 className="type-section">Questions of the work</h3>
+    <p className="type-small base-soft">
+      Answered with your plan’s numbers under <a href="#/not-judged">Not judged here</a>.
+    </p>
+    <ul>
+      {notes.map(({ title }) => (
+        <li key={title} className="reference-item" data-note={title}>
+          {title}
+        </li>
+      ))}
+    </ul>
+  </section>
+);
+
 /** Everything a formula may name: cells with their units and where they come from, functions with their examples. */
 export function Reference() {
   const own = useLook(ownCells);
@@ -43,6 +61,7 @@ export function Reference() {
   const asked = useDeferredValue(search);
   const all = useMemo(() => entriesWith(own), [own]);
   const hits = useMemo(() => found(all, asked), [all, asked]);
+  const notes = useMemo(() => notesFound(asked), [asked]);
   return (
     <div className="reference" data-view="reference">
       <h2 className="type-page">Names and functions</h2>
@@ -51,7 +70,7 @@ export function Reference() {
       </p>
       <div className="reference-search">
         <label className="type-small base-soft" htmlFor={id}>
-          Find a name, a label or a word of a formula
+          Find a name, a label, a word of a formula or of a question
         </label>
         <input
           id={id}
@@ -65,7 +84,10 @@ export function Reference() {
           {hits.length} of {all.length}
         </p>
       </div>
-      {hits.length === 0 && <p>Nothing here has “{asked}” in it. Try one word of it, or part of a word.</p>}
+      {notes.length > 0 && <Questions notes={notes} />}
+      {hits.length === 0 && notes.length === 0 && (
+        <p>Nothing here has “{asked}” in it. Try one word of it, or part of a word.</p>
+      )}
       {KINDS.map(([kind, title, lead]) => {
         const entries = hits.filter((it) => it.kind === kind);
         if (entries.length === 0) return null;

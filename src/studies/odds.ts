@@ -23,7 +23,7 @@ const SMALL = 1e-3;
  * Sampled chances below this are looked for there. Were it the same, a chance near it would be told by whichever of
  * the two came out high.
  */
-const SEARCHED = 4 * SMALL;
+const SEARCHED = 2 * SMALL;
 /** Draws of the first estimate. */
 const FIRST = { repeats: 16, points: 32 };
 const RARE_REPEATS = 16;

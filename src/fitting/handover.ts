@@ -21,7 +21,7 @@ export const HANDOVER_ENTRIES: readonly Entry[] = [
   { name: 'bolts', label: 'Bolts, plates and sealant as used', lines: 2 },
   { name: 'struts_cut', label: 'Strut lengths as cut' },
   { name: 'torque', label: 'Torque as tightened, and from where the figure comes' },
-  { name: 'remarks', label: 'What differs from the plan, and why', lines: 3 },
+  { name: 'remarks', label: 'What differs from the plan, and why', lines: 2 },
   { name: 'handed_to', label: 'Handed over to' },
 ];
 

@@ -1,5 +1,6 @@
 import { handoverRecord, type RecordPart } from '../../fitting/handover.ts';
 import { orderOfWork } from '../../fitting/order-of-work.ts';
+import { CAUTION } from '../../plan/caution.ts';
 import { styles } from '../lettering/styles.ts';
 import { Flow } from '../page/flow.ts';
 import type { Printout } from '../page/printout.ts';
@@ -33,7 +34,7 @@ function due(flow: Flow, label: string, what: string, value: string | undefined)
   const room = flow.sheet.area.width - TICK - GAP;
   const words = flow.sheet.textHeight(`${label}. ${what}`, room);
   const under = value === undefined ? BLANK : styles.text.line;
-  flow.place(words + under + 2, (sheet, x, y, width) => {
+  flow.place(words + under + 1, (sheet, x, y, width) => {
     const left = x + TICK + GAP;
     if (value === undefined) sheet.tick(x, y + 0.3);
     const below = sheet.text(`${label}. ${what}`, left, y, { width: room });
@@ -80,7 +81,8 @@ export function handoverSheet(input: SheetInput): Printout {
     steps: orderOfWork({ ask: planned, units }),
     planned,
   })) {
-    set(flow, part);
+    // The title block of every sheet carries the cautions.
+    if (part.kind !== 'text' || part.text !== CAUTION) set(flow, part);
   }
   return printout.finish();
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { HANDOVER_ENTRIES } from '../../../src/fitting/handover.ts';
 import { setFitted, setHandover, setStep } from '../../../src/plan/edit.ts';
 import { handoverSheet } from '../../../src/sheets/handover/handover-sheet.ts';
+import { PAPERS } from '../../../src/sheets/page/paper.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
 import { planFrom } from '../../plan/edit/edits.ts';
 import { readPdf, textOf } from '../../support/read-pdf.ts';
@@ -28,6 +29,13 @@ describe('the handover sheet', () => {
     }
   });
 
+  it('is one page while nothing is written down, whichever paper', async () => {
+    for (const paper of PAPERS) {
+      const input = await inputFor(demoPlan('measured-afloat'), null, { paper });
+      expect(handoverSheet(input).sheets, paper).toHaveLength(1);
+    }
+  });
+
   it('has a ruled line to write on for each thing that is not written down, and none for what is', async () => {
     const rules = async (plan = demoPlan('start')) => {
       const input = await inputFor(plan, null, { units: 'mm' });
@@ -42,7 +50,7 @@ describe('the handover sheet', () => {
     const lines = HANDOVER_ENTRIES.reduce((sum, it) => sum + (it.lines ?? 1), 0);
     expect(await rules()).toBe(lines);
     expect(await rules(planFrom(setHandover(demoPlan('start'), 'remarks', 'Two lines less.')))).toBe(
-      lines - 3,
+      lines - 2,
     );
   });
 });

@@ -1,12 +1,16 @@
 import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { build } from 'vite';
-import { afterAll } from 'vitest';
+import { PassThrough, Readable } from 'node:stream';
+import { evaluate } from '../../src/cli/commands/evaluate.ts';
+import { print } from '../../src/cli/commands/print.ts';
+import { study } from '../../src/cli/commands/study.ts';
+import { ended } from '../../src/cli/exit.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
-/** Inside `node_modules`, so that what is built there finds the libraries. */
-const CACHE = join(ROOT, 'node_modules/.cache/sternmount-commands');
+
+const COMMANDS = { evaluate, study, print } as const;
+
+export type CommandName = keyof typeof COMMANDS;
 
 export interface Ended {
   readonly code: number | null;
@@ -14,10 +18,32 @@ export interface Ended {
   readonly err: string;
 }
 
-/** Runs a program with text on its standard input. */
-function run(args: readonly string[], input: string): Promise<Ended> {
-  return new Promise((done, fail) => {
-    const child = spawn(process.execPath, args, { cwd: ROOT });
+/** A stream that keeps what is written to it. */
+function kept(): { readonly stream: PassThrough; readonly text: () => string } {
+  const stream = new PassThrough();
+  const chunks: Buffer[] = [];
+  stream.on('data', (chunk: Buffer) => chunks.push(chunk));
+  return { stream, text: () => Buffer.concat(chunks).toString('utf8') };
+}
+
+/** Runs one of the project's commands in this process, with text on its input. */
+export async function command(name: CommandName, args: readonly string[], input = ''): Promise<Ended> {
+  const [out, err] = [kept(), kept()];
+  const streams = {
+    args,
+    input: Readable.from([Buffer.from(input)]),
+    output: out.stream,
+    errors: err.stream,
+  };
+  const code = await ended(COMMANDS[name], streams);
+  return { code, out: out.text(), err: err.text() };
+}
+
+/** Runs one of the project's commands as its script does, from its source, as a process of its own. */
+export const commandAsTyped = (name: CommandName, args: readonly string[], input = ''): Promise<Ended> =>
+  new Promise((done, fail) => {
+    const file = join('src/cli', `${name}.ts`);
+    const child = spawn(process.execPath, ['--import', 'tsx', file, ...args], { cwd: ROOT });
     let out = '';
     let err = '';
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
@@ -32,33 +58,3 @@ function run(args: readonly string[], input: string): Promise<Ended> {
     child.stdin.on('error', () => {});
     child.stdin.end(input);
   });
-}
-
-const built = new Map<string, Promise<string>>();
-
-/** The command in one file, built once for a file of tests: dozens of runs need not compile it anew. */
-async function fileOf(name: string): Promise<string> {
-  mkdirSync(CACHE, { recursive: true });
-  const outDir = mkdtempSync(join(CACHE, `${name}-`));
-  afterAll(() => rmSync(outDir, { recursive: true, force: true }));
-  await build({
-    configFile: false,
-    logLevel: 'error',
-    root: ROOT,
-    // One file starts in half the time that the libraries' hundreds take.
-    ssr: { noExternal: true },
-    build: { ssr: join('src/cli', `${name}.ts`), outDir, emptyOutDir: true, target: 'node20' },
-  });
-  return join(outDir, `${name}.js`);
-}
-
-/** Runs one of the project's commands, built into one file, with text on its standard input. */
-export async function command(name: string, args: readonly string[], input = ''): Promise<Ended> {
-  const file = built.get(name) ?? fileOf(name);
-  built.set(name, file);
-  return run([await file, ...args], input);
-}
-
-/** Runs one of the project's commands as its script does, from its source. */
-export const commandAsTyped = (name: string, args: readonly string[], input = ''): Promise<Ended> =>
-  run(['--import', 'tsx', join('src/cli', `${name}.ts`), ...args], input);

@@ -14,6 +14,9 @@ describe('the survey', () => {
     const { page } = await open(DESK, '#/survey');
     const table = page.locator('[data-table="transom_readings"]');
     await table.getByRole('button', { name: /Paste rows/ }).click();
+    // The heading stays in its column over the box.
+    const wide = async (place: string) => (await table.locator(place).boundingBox())?.width ?? 0;
+    await expect.poll(async () => (await wide('h3')) - (await wide('textarea'))).toBe(0);
     await table.locator('textarea').fill('0;700\nlow;690');
     await table.getByRole('button', { name: 'Put these rows in' }).click();
     await expect.poll(() => table.getByRole('alert').textContent()).toContain('Height in line 2');

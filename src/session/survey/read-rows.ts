@@ -18,13 +18,16 @@ export function readFigure(
 }
 
 /** A blank between two plain figures; one inside an inch reading such as 2 3/8 sets nothing apart. */
-const BETWEEN = /\s{2,}|(?<=\d)\s+(?=[−-]?\d)/;
+const BETWEEN = /\s{2,}|(?<=\d|in|mm|cm|")\s+(?=[−-]?\d)/;
+const BETWEEN_MARKED = /\s{2,}|(?<=in|mm|cm|")\s+(?=[−-]?\d)/;
+
+const APART = 'Set them apart by a semicolon, a tab or two blanks.';
 
 /** Columns are set apart by tabs, by semicolons, or by blanks. */
 const figuresOf = (line: string): readonly string[] => {
   if (line.includes('\t')) return line.split('\t');
   if (line.includes(';')) return line.split(';');
-  return line.trim().split(/[/⁄"']/.test(line) ? /\s{2,}/ : BETWEEN);
+  return line.trim().split(/[/⁄"']/.test(line) ? BETWEEN_MARKED : BETWEEN);
 };
 
 /** Rows pasted or typed as lines of figures, in the order of the table's columns. The first that cannot be refuses all. */
@@ -36,7 +39,7 @@ export function readRows(table: TableTemplate, text: string, bare: 'mm' | 'in'):
     if (figures.length !== table.columns.length) {
       return {
         ok: false,
-        why: `Line ${i + 1} has ${figures.length} ${figures.length === 1 ? 'figure' : 'figures'}; ${table.columns.length} are wanted: ${table.columns.map((column) => column.label.toLowerCase()).join(', ')}.`,
+        why: `Line ${i + 1} has ${figures.length} ${figures.length === 1 ? 'figure' : 'figures'}; ${table.columns.length} are wanted: ${table.columns.map((column) => column.label.toLowerCase()).join(', ')}. ${APART}`,
       };
     }
     const values: (number | null)[] = [];

@@ -34,11 +34,19 @@ describe('rows pasted', () => {
       [-20, 60.325],
       [150, 470],
     ]);
+    // A unit ends a figure, so one blank after it is enough.
+    expect(rows('4 in 20 1/2 in\n10 cm 500 mm\n60 mm 2"').map((it) => it.values)).toEqual([
+      [101.6, 520.7],
+      [100, 500],
+      [60, 50.8],
+    ]);
     expect(rows('0;').map((it) => it.values)).toEqual([[0, null]]);
   });
 
   it('are refused with the line that cannot be read', () => {
-    expect(why('0 500\n3')).toBe('Line 2 has 1 figure; 2 are wanted: height, line to face.');
+    expect(why('0 500\n3')).toBe(
+      'Line 2 has 1 figure; 2 are wanted: height, line to face. Set them apart by a semicolon, a tab or two blanks.',
+    );
     expect(why('0;500\n1;2 3/0')).toContain('Line to face in line 2');
     expect(why('2 3/8')).toContain('Line 1 has 1 figure');
     expect(why(' \n ')).toBe('There is no line of figures in it.');

@@ -23,16 +23,20 @@ export function demoPlan(name: string): Plan {
   return opened.plan;
 }
 
+/** One workbook shows every plan: to build one takes far longer than to move it on. */
+let shown: Workbook | undefined;
+
 /** What a sheet is made from, for a plan in one of its scenarios. */
 export async function inputFor(
   plan: Plan,
   scenario: string | null = null,
   more: Partial<SheetInput> = {},
 ): Promise<SheetInput> {
-  const workbook = new Workbook(plan, scenario);
+  shown ??= new Workbook(plan, scenario);
+  const workbook = shown;
+  workbook.show(plan, scenario);
   const answers = new Map(workbook.names.map((name) => [name, workbook.answer(name)]));
   const judgement = workbook.judgement();
-  workbook.destroy();
   return {
     plan,
     scenario,

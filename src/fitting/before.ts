@@ -3,6 +3,8 @@ import { feetInUse } from '../order/feet.ts';
 
 export interface Question {
   readonly title: string;
+  /** Words that an owner may look for it by, beside those that stand in it. */
+  readonly asked?: string;
   readonly text: string;
 }
 
@@ -18,6 +20,7 @@ export function beforeYouStart(ask: Ask): readonly Question[] {
     },
     {
       title: 'Hands and hours',
+      asked: 'how long time helper crew tools',
       text: `Two people, one of them inside, and a third for an hour while the shaft is held${feet === 1 ? ' on its one strut' : ''}. Two days: one to mark, drill and try, one to bed and tighten after the epoxy has hardened. Common practice, no source; a first mount takes longer.`,
     },
     {
@@ -38,10 +41,12 @@ export function beforeYouStart(ask: Ask): readonly Question[] {
     },
     {
       title: 'Is 0.9 bad',
+      asked: 'utilisation near enough margin',
       text: 'A share of 0.9 means nine tenths of what the part bears, after the factors you chose. It holds the limit, with little room for a reading that was off or a harder sea. Look which reading moves it most before you accept it.',
     },
     {
       title: 'If the boat touches bottom',
+      asked: 'run aground grounding rock sand keel',
       text: 'The auxiliary rudder may touch first. Know how its blade breaks away or lifts, and lift it in shoal water; nothing here covers a blow from below.',
     },
   ];

@@ -53,25 +53,16 @@ const SHARES: readonly (readonly [name: string, words: string])[] = [
 ];
 
 /** Parts by share of what they bear, the fullest first. */
-const byShare = (valueAt: Look): readonly { readonly words: string; readonly share: number }[] =>
-  SHARES.flatMap(([name, words]) => {
+function givesFirst(valueAt: Look): string {
+  const known = SHARES.flatMap(([name, words]) => {
     const share = numberAt(valueAt, name);
     return share === undefined ? [] : [{ words, share }];
-  }).sort((a, b) => b.share - a.share);
-
-const givesFirst = (valueAt: Look): string =>
-  byShare(valueAt)
+  });
+  if (known.length === 0) return 'no answer';
+  return known
+    .sort((a, b) => b.share - a.share)
     .map(({ words, share }) => `${words} ${share.toFixed(2)}`)
-    .join(', ') || 'no answer';
-
-/** A share grows with the square of the speed: what a speed taken a little too low does to the fullest part. */
-const TOO_SLOW = 1.05;
-
-function fullestPart(valueAt: Look): string {
-  const fullest = byShare(valueAt)[0];
-  if (fullest === undefined) return 'no answer';
-  const { words, share } = fullest;
-  return `Fullest here: ${words}, ${share.toFixed(2)}; were the boat 5 % faster than you put in, ${(share * TOO_SLOW ** 2).toFixed(2)}`;
+    .join(', ');
 }
 
 /** What no limit covers, in the order of the work. The figures come from the plan. */
@@ -142,15 +133,6 @@ export const NOTES: readonly Note[] = [
     ],
   },
   {
-    title: 'Is a share of 0.9 bad?',
-    asked: 'utilisation near margin enough percent 90 limit',
-    pieces: [
-      'It is within the limit, and called near: nine tenths of what the part may bear are used, after the factors on Gear and Boat. What is left must cover what your numbers are off by. ',
-      works(fullestPart),
-      '. Measure what it rests on again, or give it more room, before you rely on it.',
-    ],
-  },
-  {
     title: 'The single strut’s customary length',
     pieces: [
       'A single strut is at most 18 in long by custom: common practice, no source. That is a figure for the force of daily steering, here ',
@@ -193,20 +175,6 @@ export const NOTES: readonly Note[] = [
     ],
   },
   {
-    title: 'Tools, hands and hours',
-    asked: 'how long time day people helper crew two persons tool drill',
-    pieces: [
-      'Two people: one outside with the drill, one inside with the spanner. Reckon with a day to mark, drill and fit dry, and half a day to bed and tighten; sealant then cures as its maker says. Common practice, no source. Fit-up names the tools of each step.',
-    ],
-  },
-  {
-    title: 'When to stop',
-    asked: 'stop give up call yard surveyor wrong go on',
-    pieces: [
-      'Before the next hole, whenever a reading of a stop point on Fit-up is not met: it says what to do. Call the yard or a surveyor when dust comes out wet, skins part, the thickness is not what you planned for, or a hole is where it cannot stay.',
-    ],
-  },
-  {
     title: 'Reaching the nuts',
     asked: 'reached hand access spanner locker inside',
     pieces: [
@@ -214,28 +182,3 @@ export const NOTES: readonly Note[] = [
     ],
   },
 ];
-
-const wordsOf = ({ title, asked, pieces }: Note): string =>
-  ['not judged', title, asked ?? '', ...pieces.filter((it) => typeof it === 'string')]
-    .join(' ')
-    .toLowerCase();
-
-/** Words that a question is made of rather than what it asks after. */
-const PLAIN = new Set(
-  'a an and are at be can do does for how i if in is it my of on or the to what when which who with'.split(
-    ' ',
-  ),
-);
-
-/** Notes in which every word of a search stands; a question's plain words are passed over. Empty for no search. */
-export function notesFound(search: string): readonly Note[] {
-  const words = search
-    .toLowerCase()
-    .split(/[\s?,;:]+/)
-    .filter((it) => it !== '' && !PLAIN.has(it));
-  if (words.length === 0) return [];
-  return NOTES.filter((note) => {
-    const text = wordsOf(note);
-    return words.every((word) => text.includes(word));
-  });
-}

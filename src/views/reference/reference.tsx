@@ -1,9 +1,9 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
-import { type Note, notesFound } from '../../session/not-judged/notes.ts';
 import { type Entry, entriesWith, found } from '../../session/reference/entries.ts';
+import { type Answered, questionsFound } from '../../session/reference/questions.ts';
 import type { Session } from '../../session/session.ts';
 import { EntryHelp } from '../parts/entry-help.tsx';
-import { useLook } from '../use-session.ts';
+import { useLook, useSession } from '../use-session.ts';
 import './reference.css';
 
 const KINDS: readonly (readonly [Entry['kind'], string, string])[] = [
@@ -36,17 +36,16 @@ const Item = ({ entry }: { readonly entry: Entry }) => (
   </li>
 );
 
-/** Questions that the page Not judged here answers. */
-const Questions = ({ notes }: { readonly notes: readonly Note[] }) => (
+/** Questions of the work, each with a way to its answer. */
+const Questions = ({ questions }: { readonly questions: readonly Answered[] }) => (
   <section className="reference-section">
     <h3 className="type-section">Questions of the work</h3>
-    <p className="type-small base-soft">
-      Answered with your plan’s numbers under <a href="#/not-judged">Not judged here</a>.
-    </p>
     <ul>
-      {notes.map(({ title }) => (
-        <li key={title} className="reference-item" data-note={title}>
-          {title}
+      {questions.map(({ title, href, place }) => (
+        <li key={`${place} ${title}`} className="reference-item">
+          <p>
+            {title}: <a href={href}>{place}</a>
+          </p>
         </li>
       ))}
     </ul>
@@ -55,13 +54,14 @@ const Questions = ({ notes }: { readonly notes: readonly Note[] }) => (
 
 /** Everything a formula may name: cells with their units and where they come from, functions with their examples. */
 export function Reference() {
+  const session = useSession();
   const own = useLook(ownCells);
   const id = useId();
   const [search, setSearch] = useState('');
   const asked = useDeferredValue(search);
   const all = useMemo(() => entriesWith(own), [own]);
   const hits = useMemo(() => found(all, asked), [all, asked]);
-  const notes = useMemo(() => notesFound(asked), [asked]);
+  const questions = useMemo(() => questionsFound(asked, (name) => session.value(name)), [asked, session]);
   return (
     <div className="reference" data-view="reference">
       <h2 className="type-page">Names and functions</h2>
@@ -84,8 +84,8 @@ export function Reference() {
           {hits.length} of {all.length}
         </p>
       </div>
-      {notes.length > 0 && <Questions notes={notes} />}
-      {hits.length === 0 && notes.length === 0 && (
+      {questions.length > 0 && <Questions questions={questions} />}
+      {hits.length === 0 && questions.length === 0 && (
         <p>Nothing here has “{asked}” in it. Try one word of it, or part of a word.</p>
       )}
       {KINDS.map(([kind, title, lead]) => {

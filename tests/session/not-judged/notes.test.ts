@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cellNamed } from '../../../src/plan/book.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
 import type { Value } from '../../../src/plan/plan.ts';
-import { NOTES, notesFound } from '../../../src/session/not-judged/notes.ts';
+import { NOTES } from '../../../src/session/not-judged/notes.ts';
 import { Workbook } from '../../../src/workbook/workbook.ts';
 
 const workbook = new Workbook(newPlan('Notes'));
@@ -62,33 +62,5 @@ describe('notes on what is not judged', () => {
     expect(said('The steel of the stock', nothing)).toContain('no answer');
     expect(said('What gives first', nothing)).toContain('no answer');
     expect(said('Bending, slamming, fatigue', nothing).match(/no answer/g)).toHaveLength(3);
-  });
-
-  it('say what a little more speed does to the fullest part', () => {
-    // The lower bolts bear 0.864 of what they can; 0.864 · 1.05² = 0.9526.
-    expect(said('Is a share of 0.9 bad?')).toContain(
-      'the lower bolts, 0.86; were the boat 5 % faster than you put in, 0.95',
-    );
-  });
-
-  it.each([
-    ['what is not judged: bearings', 'Bearings, clamps, bracket arms, hinge pins'],
-    ['loaded or light waterline', 'Loaded or light'],
-    ['can the nuts be reached?', 'Reaching the nuts'],
-    ['tools, hands and hours', 'Tools, hands and hours'],
-    ['how long', 'Tools, hands and hours'],
-    ['when to stop', 'When to stop'],
-    ['manual disagree', 'When the manual and this page disagree'],
-    ['is 0.9 bad', 'Is a share of 0.9 bad?'],
-    ['touches bottom', 'Touching bottom'],
-    ['run aground', 'Touching bottom'],
-  ])('are found by “%s”', (typed, title) => {
-    expect(notesFound(typed).map((it) => it.title)).toContain(title);
-  });
-
-  it('are not found by what none is about', () => {
-    expect(notesFound('')).toEqual([]);
-    expect(notesFound('is it the')).toEqual([]);
-    expect(notesFound('mast')).toEqual([]);
   });
 });

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { DESK, goTo, openPages } from './page.ts';
+import { DESK, goTo, onePage, openPages } from './page.ts';
 
 const open = openPages();
 
 describe('the drawing', () => {
+  const demo = onePage('#/mount');
+
   it('shows where to measure until something is read, and then the mount', async () => {
     const { page } = await open(DESK, '#/plan');
     await page.getByRole('button', { name: 'New plan, all values stand-ins' }).click();
@@ -24,7 +26,7 @@ describe('the drawing', () => {
   });
 
   it('draws another scenario behind, and letters what differs', async () => {
-    const { page } = await open(DESK, '#/mount');
+    const page = demo();
     const drawing = page.locator('[data-view="drawing"]');
     await expect.poll(() => drawing.getByText('behind 900 mm').count()).toBe(0);
     await drawing.getByLabel('Drawn behind').selectOption({ label: 'Upper bracket raised behind' });
@@ -35,7 +37,8 @@ describe('the drawing', () => {
   });
 
   it('leaves a part that cannot be computed dotted where it stood, with the reason', async () => {
-    const { page } = await open(DESK, '#/boat');
+    const page = demo();
+    await goTo(page, 'boat');
     const drawing = page.locator('[data-view="drawing"]');
     await drawing.locator('svg text', { hasText: 'Upper bracket' }).first().waitFor();
     const field = page.locator('[data-view="form"] [data-input="transom_rake"]');
@@ -46,7 +49,8 @@ describe('the drawing', () => {
   });
 
   it('shows no other boat beside the steps of one’s own', async () => {
-    const { page } = await open(DESK, '#/own-boat');
+    const page = demo();
+    await goTo(page, 'own-boat');
     await page.locator('[data-view="own-boat"]').waitFor();
     await expect.poll(() => page.locator('[data-view="strip"]').count()).toBe(0);
     await expect

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { cellValue, DESK, goTo, openPages, PHONE, stateOf, TABLET } from './page.ts';
+import { cellValue, DESK, goTo, onePage, openPages, PHONE, stateOf, TABLET } from './page.ts';
 
 const open = openPages();
 
 describe('the page at first', () => {
+  const shown = onePage();
+
   it('says what is past, why, and by how much', async () => {
-    const { page } = await open(DESK);
+    const page = shown();
     await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('past');
     const text = (await page.locator('[data-view="lead"]').textContent()) ?? '';
     expect(text).toContain('The two rudders pass 44.7 mm apart');
@@ -25,7 +27,8 @@ describe('the page at first', () => {
   });
 
   it('prints its drawing and its title block within the paper', async () => {
-    const { page } = await open(DESK);
+    const page = shown();
+    await goTo(page, 'mount');
     await page.locator('[data-view="drawing"] svg').waitFor();
     await page.emulateMedia({ media: 'print' });
     await page.setViewportSize({ width: 660, height: 980 });

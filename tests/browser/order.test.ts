@@ -3,14 +3,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
-import { DESK, goTo, openPages, PHONE } from './page.ts';
+import { goTo, onePage, openPages, PHONE } from './page.ts';
 
 const open = openPages();
 
 describe('the order list', () => {
+  const desk = onePage('#/parts');
+
   it('lists what the scenario needs, and follows a choice', async () => {
-    const { page } = await open(DESK);
-    await goTo(page, 'parts');
+    const page = desk();
     const order = page.locator('[data-view="order"]');
     const shims = order.getByRole('row', { name: /^Shims/ });
     const bolts = order.getByRole('row', { name: /^Lower bracket 2 M12/ }).first();
@@ -23,8 +24,7 @@ describe('the order list', () => {
   });
 
   it('saves templates that another program reads', async () => {
-    const { page } = await open(DESK);
-    await goTo(page, 'parts');
+    const page = desk();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save as DXF' }).click(),

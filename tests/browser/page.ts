@@ -1,5 +1,5 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, inject } from 'vitest';
+import { afterAll, afterEach, beforeAll, inject } from 'vitest';
 
 export interface Size {
   readonly width: number;
@@ -10,30 +10,53 @@ export const DESK: Size = { width: 1440, height: 900 };
 export const TABLET: Size = { width: 1024, height: 768 };
 export const PHONE: Size = { width: 390, height: 844 };
 
+interface Opened {
+  readonly page: Page;
+  readonly context: BrowserContext;
+}
+
 let browser: Browser;
 
-/** Connects to the one browser for the tests of a file. Gives a way to open the page in a profile of its own. */
-export function openPages(): (
-  size?: Size,
-  hash?: string,
-) => Promise<{ page: Page; context: BrowserContext }> {
-  const opened: BrowserContext[] = [];
+/** Connects to the one browser for as long as the tests of a file or a group run. */
+function connected(): void {
   beforeAll(async () => {
     browser = await chromium.connect(inject('browser'));
   });
-  afterAll(async () => {
-    for (const context of opened) await context.close();
-    await browser.close();
+  afterAll(() => browser.close());
+}
+
+async function openIn(size: Size, hash: string): Promise<Opened> {
+  const context = await browser.newContext({ viewport: size, locale: 'en-GB', acceptDownloads: true });
+  const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
+  await page.goto(inject('page') + hash);
+  await answered(page);
+  return { page, context };
+}
+
+/** Gives the tests of a file a way to open the page in a profile of its own, which is closed when the test ends. */
+export function openPages(): (size?: Size, hash?: string) => Promise<Opened> {
+  const opened: BrowserContext[] = [];
+  connected();
+  // A page left open works on behind the tests that follow.
+  afterEach(async () => {
+    for (const context of opened.splice(0)) await context.close();
   });
   return async (size = DESK, hash = '') => {
-    const context = await browser.newContext({ viewport: size, locale: 'en-GB', acceptDownloads: true });
-    opened.push(context);
-    const page = await context.newPage();
-    page.setDefaultTimeout(15_000);
-    await page.goto(inject('page') + hash);
-    await answered(page);
-    return { page, context };
+    const it = await openIn(size, hash);
+    opened.push(it.context);
+    return it;
   };
+}
+
+/** Opens the page once for a group of tests that walk through it one after the other. */
+export function onePage(hash = ''): () => Page {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openIn(DESK, hash);
+  });
+  afterAll(() => opened.context.close());
+  return () => opened.page;
 }
 
 /** Waits until the engine has answered. */

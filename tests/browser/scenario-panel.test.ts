@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { cellValue, DESK, openPages, PHONE } from './page.ts';
+import { cellValue, onePage, openPages, PHONE } from './page.ts';
 
 const open = openPages();
 
 describe('the scenario panel', () => {
+  const desk = onePage('#/scenarios');
+
   it('sets scenarios side by side: differences first, then limits with state and room', async () => {
-    const { page } = await open(DESK, '#/scenarios');
+    const page = desk();
     const table = page.locator('[data-view="scenarios"] table');
     await table.locator('[data-limit="rudder_gap"][data-state="past"]').waitFor();
     await expect
@@ -31,7 +33,7 @@ describe('the scenario panel', () => {
   });
 
   it('has undo where a scenario was deleted', async () => {
-    const { page } = await open(DESK, '#/scenarios');
+    const page = desk();
     const list = page
       .locator('[data-view="scenarios"]')
       .getByRole('list', { name: 'Base values and scenarios' });
@@ -44,7 +46,7 @@ describe('the scenario panel', () => {
   });
 
   it('keeps a name that is refused as typed', async () => {
-    const { page } = await open(DESK, '#/scenarios');
+    const page = desk();
     const root = page.locator('[data-view="scenarios"]');
     await root.getByRole('button', { name: 'Rename “Three shims”' }).click();
     const field = root.getByLabel('New name for “Three shims”');

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -10,6 +10,24 @@ const steps: readonly (readonly [name: string, command: string, ...args: string[
   ['lint', process.execPath, 'node_modules/@biomejs/biome/bin/biome', 'check', '--config-path=.biome.json'],
 ];
 
+const ending = (child: ChildProcess): Promise<number | null> =>
+  new Promise((done, fail) => {
+    child.on('error', fail);
+    child.on('close', done);
+  });
+
+/** Runs a program and keeps what it says. */
+async function output(command: string, args: readonly string[]) {
+  const child = spawn(command, args);
+  let said = '';
+  for (const stream of [child.stdout, child.stderr]) {
+    stream.setEncoding('utf8').on('data', (text: string) => {
+      said += text;
+    });
+  }
+  return { code: await ending(child), said };
+}
+
 interface Report {
   readonly numPassedTests: number;
   readonly numFailedTests: number;
@@ -19,13 +37,6 @@ interface Report {
 let passed = 0;
 let failed = 0;
 
-for (const [name, command, ...args] of steps) {
-  const { status } = spawnSync(command, args, { stdio: 'inherit' });
-  process.stdout.write(`${name}: ${status === 0 ? 'passed' : 'failed'}\n`);
-  if (status === 0) passed++;
-  else failed++;
-}
-
 try {
   findChromium();
 } catch (error) {
@@ -33,10 +44,16 @@ try {
   process.exit(1);
 }
 
+/** Types and lint keep to one core, so they run beside the tests; what they say is told after them. */
+const checks = steps.map(async ([name, command, ...args]) => {
+  const { code, said } = await output(command, args);
+  return { name, code, said };
+});
+
 const folder = mkdtempSync(join(tmpdir(), 'sternmount-tests-'));
 const reportFile = join(folder, 'report.json');
 const only = process.argv.slice(2);
-const { status } = spawnSync(
+const tests = spawn(
   process.execPath,
   [
     'node_modules/vitest/vitest.mjs',
@@ -48,6 +65,12 @@ const { status } = spawnSync(
   ],
   { stdio: 'inherit' },
 );
+const status = await ending(tests);
+for (const { name, code, said } of await Promise.all(checks)) {
+  process.stdout.write(`${said}${name}: ${code === 0 ? 'passed' : 'failed'}\n`);
+  if (code === 0) passed++;
+  else failed++;
+}
 try {
   const report = JSON.parse(readFileSync(reportFile, 'utf8')) as Report;
   passed += report.numPassedTests;

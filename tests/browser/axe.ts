@@ -11,7 +11,7 @@ export interface Fault {
 
 /** Faults that axe-core finds on the page as it stands, or in a part of it, WCAG 2.2 A and AA. */
 export async function faults(page: Page, part = 'html'): Promise<readonly Fault[]> {
-  await page.evaluate(AXE);
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
   // What the phone's bar covers for the moment can be scrolled out from under it; axe cannot know that.
   await page.evaluate(() =>
     document.querySelector<HTMLElement>('.page-bar')?.style.setProperty('position', 'static'),

@@ -64,22 +64,32 @@ const settled = (page: Page, study: string): Promise<unknown> =>
     { timeout: PATIENCE },
   );
 
-/** From the first question asked of the worker to its first report that holds an answer, in part or whole, ms. */
-const toFirstAnswer = (page: Page): Promise<Took> =>
-  page.evaluate(() => {
-    const { said } = window as unknown as Logging;
-    const asked = said.find(({ to }) => to?.kind === 'ask');
-    const id = asked?.to?.kind === 'ask' ? asked.to.id : -1;
-    const told = said.find(
-      ({ from }) =>
-        from?.kind === 'report' &&
-        from.id === id &&
-        (from.report.state === 'answered' ||
-          (from.report.state === 'working' && from.report.progress.soFar !== undefined)),
-    );
-    if (asked === undefined || told?.sent === undefined) throw new Error('The question was not answered.');
-    return { by_worker: Math.round(told.sent - asked.at), heard: Math.round(told.at - asked.at) };
-  });
+/**
+ * From a study's first question to the worker's first report of it, ms: to the first that holds an answer, in part or
+ * whole, or to any sign that it was taken up.
+ */
+async function toFirstReport(page: Page, study: string, until: 'answer' | 'sign'): Promise<Took> {
+  const took = await page.waitForFunction(
+    ([name, wanted]) => {
+      const { said } = window as unknown as Logging;
+      const asked = said.find(({ to }) => to?.kind === 'ask' && to.call.study === name);
+      const id = asked?.to?.kind === 'ask' ? asked.to.id : -1;
+      const told = said.find(
+        ({ from }) =>
+          from?.kind === 'report' &&
+          from.id === id &&
+          (wanted === 'sign' ||
+            from.report.state === 'answered' ||
+            (from.report.state === 'working' && from.report.progress.soFar !== undefined)),
+      );
+      if (asked === undefined || told?.sent === undefined) return undefined;
+      return { by_worker: Math.round(told.sent - asked.at), heard: Math.round(told.at - asked.at) };
+    },
+    [study, until] as const,
+    { timeout: PATIENCE },
+  );
+  return (await took.jsonValue()) as Took;
+}
 
 /**
  * First answers of a warm worker, proofs kept and new, and how soon after one question was dropped in the midst of its work
@@ -101,7 +111,7 @@ export async function workerTimes(browser: Browser, address: string): Promise<Re
   for (const study of STUDIES) {
     await goTo(page, `studies/${study}`);
     await settled(page, study);
-    unproved[study] = await toFirstAnswer(page);
+    unproved[study] = await toFirstReport(page, study, 'answer');
   }
   // Another plan asks the same questions anew.
   await goTo(page, 'mount');
@@ -109,7 +119,7 @@ export async function workerTimes(browser: Browser, address: string): Promise<Re
   for (const study of STUDIES) {
     await goTo(page, `studies/${study}`);
     await settled(page, study);
-    proved[study] = await toFirstAnswer(page);
+    proved[study] = await toFirstReport(page, study, 'answer');
   }
   await goTo(page, 'mount');
   await page.locator('[data-view="form"] [data-cell="shim_count"] button.stepper').last().click();
@@ -121,17 +131,7 @@ export async function workerTimes(browser: Browser, address: string): Promise<Re
   );
   await goTo(page, 'studies/map');
   await settled(page, 'map');
-  const cancel = await page.evaluate(() => {
-    const { said } = window as unknown as Logging;
-    const dropped = said.findIndex(({ to }) => to?.kind === 'drop');
-    const after = said.slice(dropped + 1);
-    const asked = after.find(({ to }) => to?.kind === 'ask');
-    const id = asked?.to?.kind === 'ask' ? asked.to.id : -1;
-    const next = after.find(({ from }) => from?.kind === 'report' && from.id === id);
-    if (asked === undefined || next?.sent === undefined)
-      throw new Error('The next question was not taken up.');
-    return { by_worker: Math.round(next.sent - asked.at), heard: Math.round(next.at - asked.at) };
-  });
+  const cancel = await toFirstReport(page, 'map', 'sign');
   await page.close();
   return { first_answer_ms: { unproved, proved }, cancel_ms: cancel };
 }

@@ -43,8 +43,8 @@ export function airClear(
   shaftX: number,
   lowerBracket: number,
   lean: number,
-  sideLean: number,
   obstacles: Table,
+  sideLean = 0,
 ): Answer {
   if (from > to) return new NoAnswer('The lower edge of what turns is above its upper edge.');
   if (obstacles.length === 0) return new NoAnswer('No obstacle has been put in.');
@@ -63,20 +63,20 @@ export const airClearRecord = record({
     { name: 'shaft_x', unit: 'mm', meaning: "The axis's x at the lower bracket" },
     { name: 'lower_bracket_height', unit: 'mm', meaning: "The lower bracket's height" },
     { name: 'lean', unit: 'deg', meaning: "The shaft's lean fore and aft" },
-    { name: 'side_lean', unit: 'deg', meaning: "The shaft's lean to starboard" },
     {
       name: 'obstacles',
       unit: 'mm',
       meaning: 'The obstacles: aft of the mark, to starboard, foot, head, half thickness',
       type: 'table',
     },
+    { name: 'side_lean', unit: 'deg', meaning: "The shaft's lean to starboard", default: 0 },
   ],
   unit: 'mm',
   formula:
     'the least, over the obstacles, of the level distance from the axis less radius and half thickness; where they share no height, the slant distance',
   source: 'solid geometry',
   example: {
-    given: [1000, 1500, 200, 0, 100, 0, 0, 0, [[-200, 400, 800, 1200, 25]]],
+    given: [1000, 1500, 200, 0, 100, 0, 0, [[-200, 400, 800, 1200, 25]]],
     answer: 275,
     tolerance: 1e-9,
     source: 'by hand: 300 and 400 make 500, less 200 and 25',

@@ -62,11 +62,11 @@ describe('clearance above', () => {
   const pole = [-300, 0, 0, 3000, 20];
 
   it('is level distance beside an obstacle, and slant distance over it', () => {
-    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, 0, [pole])).toBeCloseTo(130, 9);
+    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, [pole])).toBeCloseTo(130, 9);
     // 60 mm above the head of a rail that it would otherwise overlap.
-    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, 0, [[0, 0, 0, 940, 20]])).toBeCloseTo(60, 9);
+    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, [[0, 0, 0, 940, 20]])).toBeCloseTo(60, 9);
     // 30 beyond the circle and 40 below it.
-    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, 0, [[400, 0, 0, 960, 20]])).toBeCloseTo(50, 9);
+    expect(airClear(1000, 1400, 250, 0, 100, 300, 0, [[400, 0, 0, 960, 20]])).toBeCloseTo(50, 9);
   });
 
   it.each([
@@ -85,7 +85,7 @@ describe('clearance above', () => {
             const axis = [100 + (z - 300) * run, (z - 300) * across] as const;
             least = Math.min(least, Math.hypot(axis[0] - x, axis[1] - y) - 250);
           }
-          const got = airClear(900, 1400, 250, 0, 100, 300, aft, side, [[x, y, 0, 1300, 0]]) as number;
+          const got = airClear(900, 1400, 250, 0, 100, 300, aft, [[x, y, 0, 1300, 0]], side) as number;
           expect(Math.abs(got - least)).toBeLessThan(0.3);
           expect(got).toBeLessThanOrEqual(least + 1e-9);
         },

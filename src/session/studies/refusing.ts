@@ -88,19 +88,17 @@ function broken(
     if (typeof value !== 'number') return undefined;
     stays.push(value);
   }
-  const [first, second, third] = names.map((name) => places.get(name) ?? -1);
+  const [first = -1, second = -1, third = -1] = names.map((name) => places.get(name) ?? -1);
   const [a = 0, b = 0, c = 0] = stays;
-  return (columns, count, refused) => {
-    const [as, bs, cs] = [first, second, third].map((place) => columns[place ?? -1]);
-    let any = false;
-    for (let i = 0; i < count; i++) {
-      // No relation has more than three names; spreading them costs more than the check.
-      if (holds(Number(as?.[i] ?? a), Number(bs?.[i] ?? b), Number(cs?.[i] ?? c))) continue;
-      refused[i] = 1;
-      any = true;
-    }
-    return any;
-  };
+  // No relation has more than three names; spreading them costs more than the check.
+  return eachPoint(
+    (columns, i) =>
+      !holds(
+        Number(columns[first]?.[i] ?? a),
+        Number(columns[second]?.[i] ?? b),
+        Number(columns[third]?.[i] ?? c),
+      ),
+  );
 }
 
 /** Bounds of each varied input, and relations among them and the values that stay. */

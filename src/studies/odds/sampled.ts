@@ -31,14 +31,13 @@ class Tally {
   }
 
   addRooms(room: Float64Array, count: number): void {
-    // Sums about the first room keep their figures.
-    if (Number.isNaN(this.#shift))
-      this.#shift = room.subarray(0, count).find((it) => it === it) ?? Number.NaN;
-    const shift = this.#shift;
-    let [rooms, sum, squares] = [this.#rooms, this.#sum, this.#squares];
+    let [shift, rooms, sum, squares] = [this.#shift, this.#rooms, this.#sum, this.#squares];
     for (let n = 0; n < count; n++) {
-      const off = (room[n] as number) - shift;
-      if (off !== off) continue;
+      const here = room[n] as number;
+      if (here !== here) continue;
+      // Sums about the first room keep their figures.
+      if (shift !== shift) shift = here;
+      const off = here - shift;
       rooms++;
       sum += off;
       squares += off * off;

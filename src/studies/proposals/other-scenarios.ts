@@ -38,15 +38,13 @@ export function* scenarioOdds(
   const found: Proposals['scenarios'][number][] = [];
   for (const { name, mount } of plain) {
     const varied = ask.scenarios.find((it) => it.name === name)?.varied;
-    const readings =
-      ask.readings === undefined || varied === undefined ? undefined : { ...ask.readings, varied };
     const odds =
-      readings === undefined
+      ask.readings === undefined || varied === undefined
         ? undefined
         : yield* MountOdds.over(
             evaluators,
             { ...ask, scenario: name },
-            readings,
+            { ...ask.readings, varied },
             rangesWith(ranges, mount.values),
           );
     found.push(

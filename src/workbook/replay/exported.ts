@@ -2,12 +2,14 @@ import { OPTIONS } from '../engine-options.ts';
 
 const PLACES = OPTIONS.precisionRounding;
 
+const WHOLE = 10 ** PLACES;
+
 const scaleOf = (size: number): number => 10 ** (PLACES - Math.floor(Math.log10(size)));
 
 /** The engine's rounding of what it hands out, to so many places after the first digit. Tiny numbers give NaN, as there. */
 export function exported(value: number): number {
   // Such numbers have no more digits than are kept.
-  if (Math.abs(value) < 10 ** PLACES && Number.isInteger(value)) return value;
+  if (Math.abs(value) < WHOLE && Number.isInteger(value)) return value;
   const scale = scaleOf(Math.abs(value));
   return value < 0 ? -Math.round(-value * scale) / scale : Math.round(value * scale) / scale;
 }
@@ -36,8 +38,8 @@ for (let exponent = 1; exponent < 2047; exponent++) {
  * A number scaled to so many digits lies between these two. Near the ends the machine's logarithm is asked itself: it
  * may come out as the neighbour's.
  */
-const LEAST = 10 ** PLACES * (1 + 2 * HAIR);
-const MOST = 10 ** (PLACES + 1) * (1 - 2 * HAIR);
+const LEAST = WHOLE * (1 + 2 * HAIR);
+const MOST = 10 * WHOLE * (1 - 2 * HAIR);
 
 /** Which half of a number's eight bytes holds its sign and exponent. */
 const UPPER = new Uint8Array(new Uint16Array([1]).buffer)[0] === 1 ? 1 : 0;

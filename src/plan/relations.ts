@@ -6,6 +6,11 @@ export interface Relation {
   readonly names: readonly [string, string] | readonly [string, string, string];
   /** Whether the values, in the order of the names, can be. */
   readonly holds: (...values: number[]) => boolean;
+  /**
+   * Values that can be form a convex set where the first is above this or stays as it is; anywhere if left out. When
+   * the corners of a box can be, so can all within it.
+   */
+  readonly convexAbove?: number;
   /** What is wrong and what is allowed. */
   readonly says: string;
 }
@@ -29,6 +34,7 @@ const camber = (y: string, countOfStruts?: number): Relation => ({
     radius === 0 ||
     (countOfStruts !== undefined && count !== countOfStruts) ||
     (radius as number) > Math.abs(offset as number),
+  convexAbove: 0,
   says: 'the camber radius is 0 for a flat face, else it must reach further than that distance from the centreline',
 });
 

@@ -50,7 +50,17 @@ type TwoGiven = readonly [
 /** Where the pins stand among what is given. */
 const PINS = 12;
 
-/** Worst pull and shear on the bolts of both feet: a strut pulls square to the face and slides along it. */
+/**
+ * Pull and shear on one bolt of a foot whose strut brings it `force` N: a strut pulls square to the face and slides
+ * along it. `arm` is the standoff over half the spacing.
+ */
+function footPull(force: number, along: Vector, normal: Vector, arm: number): Pull {
+  const square = dot(along, normal);
+  const shear = force * length(minus(along, scaled(normal, square)));
+  return { tension: force * Math.abs(square) + shear * arm, shear };
+}
+
+/** Worst pull and shear on one bolt of each foot. */
 function twoStrutPulls(given: TwoGiven): readonly Pull[] | NoAnswer {
   const [
     reaction,
@@ -69,17 +79,15 @@ function twoStrutPulls(given: TwoGiven): readonly Pull[] | NoAnswer {
   const pair = strutPair(given, PINS);
   if (pair instanceof NoAnswer) return pair;
   const forces = worstForces(pair, reaction, drag, swing);
-  const foot = (force: number, along: Vector, normal: Vector): Pull => {
-    const square = dot(along, normal);
-    const slide = force * length(minus(along, scaled(normal, square)));
-    return {
-      tension: (force * Math.abs(square)) / count + (slide * standoff) / (0.5 * count * spacing),
-      shear: slide / count,
-    };
-  };
+  const arm = standoff / (0.5 * spacing);
   return [
-    foot(forces.port, pair.port.along, faceNormal(portY, portZ, rake, radius)),
-    foot(forces.starboard, pair.starboard.along, faceNormal(starboardY, starboardZ, rake, radius)),
+    footPull(forces.port / count, pair.port.along, faceNormal(portY, portZ, rake, radius), arm),
+    footPull(
+      forces.starboard / count,
+      pair.starboard.along,
+      faceNormal(starboardY, starboardZ, rake, radius),
+      arm,
+    ),
   ];
 }
 

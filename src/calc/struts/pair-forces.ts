@@ -1,5 +1,5 @@
 import { NoAnswer } from '../answer.ts';
-import { loadCases } from '../loads/cases.ts';
+import { type LoadCase, loadCases } from '../loads/cases.ts';
 import type { Argument } from '../record.ts';
 import type { Vector } from '../vector.ts';
 
@@ -76,13 +76,8 @@ export function strutPair(given: readonly number[], at = 0): StrutPair | NoAnswe
   return { port, starboard, turn };
 }
 
-/** Axial force of the port strut, N, tension positive, when both balance a level force on the clamp. */
-export const portForce = ({ starboard: { along }, turn }: StrutPair, aft: number, sideways: number): number =>
-  (aft * along.y - sideways * along.x) / turn;
-
-/** Axial force of the starboard strut, as `portForce`. */
-export const starboardForce = ({ port: { along }, turn }: StrutPair, aft: number, sideways: number): number =>
-  (along.x * sideways - along.y * aft) / turn;
+const sizeIn = ({ sideways, foreAft }: LoadCase, aft: number, across: number): number =>
+  Math.abs(foreAft * aft) + Math.abs(sideways * across);
 
 /** The most, in size, that both load cases bring in any of their signs, N. */
 export interface WorstForces {
@@ -93,27 +88,23 @@ export interface WorstForces {
   readonly lift: number;
 }
 
-/** Axial forces of two struts whose level parts balance the upper clamp's reaction, at their worst. */
+/**
+ * Axial forces of two struts whose level parts balance the upper clamp's reaction, at their worst. The reaction's parts
+ * aft and sideways come in any signs, so the worst sum of what the two bring is the sum of their sizes.
+ */
 export function worstForces(
-  pair: StrutPair,
+  { port: { along: a }, starboard: { along: b }, turn }: StrutPair,
   reaction: number,
   dragRatio: number,
   swing: number,
 ): WorstForces {
-  let port = 0;
-  let starboard = 0;
-  let lift = 0;
-  for (const it of loadCases(dragRatio, swing)) {
-    // Turning both signs over turns all forces over, so one sign of the sideways part is enough.
-    for (let sign = 1; sign >= -1; sign -= 2) {
-      const aft = reaction * it.foreAft * sign;
-      const sideways = reaction * it.sideways;
-      const inPort = portForce(pair, aft, sideways);
-      const inStarboard = starboardForce(pair, aft, sideways);
-      port = Math.max(port, Math.abs(inPort));
-      starboard = Math.max(starboard, Math.abs(inStarboard));
-      lift = Math.max(lift, Math.abs(inPort * pair.port.along.z + inStarboard * pair.starboard.along.z));
-    }
-  }
-  return { port, starboard, lift };
+  const [stall, hardOver] = loadCases(dragRatio, swing);
+  const whole = Math.abs(reaction / turn);
+  const most = (aft: number, sideways: number): number =>
+    whole * Math.max(sizeIn(stall, aft, sideways), sizeIn(hardOver, aft, sideways));
+  return {
+    port: most(b.y, b.x),
+    starboard: most(a.y, a.x),
+    lift: most(b.y * a.z - a.y * b.z, a.x * b.z - b.x * a.z),
+  };
 }

@@ -1,7 +1,7 @@
 import { type Answer, NoAnswer } from '../answer.ts';
 import { caseArguments, worstCase } from '../loads/cases.ts';
 import { type Argument, record } from '../record.ts';
-import { columnStrength } from '../section/column.ts';
+import { columnStrength, columnStress } from '../section/column.ts';
 import { tubeSection } from '../section/tube.ts';
 import { type PairPins, pairPinArguments, type Strut, strutPair, worstForces } from './pair-forces.ts';
 
@@ -32,14 +32,16 @@ export function twoStrutShare(
   const pair = strutPair(pins);
   if (pair instanceof NoAnswer) return pair;
   const forces = worstForces(pair, upperReaction, dragRatio, swing);
-  const pulled = (tubeSection(od, wall).area * yieldStress) / safety;
-  const pushed = (strut: Strut): number =>
-    columnStrength(strut.length, od, wall, yieldStress, modulus) / safety;
-  return Math.max(
-    forces.port / pulled,
-    forces.port / pushed(pair.port),
-    forces.starboard / pulled,
-    forces.starboard / pushed(pair.starboard),
+  const section = tubeSection(od, wall);
+  const pulled = section.area * yieldStress;
+  const pushed = ({ length }: Strut): number =>
+    columnStress(length / section.radius, yieldStress, modulus) * section.area;
+  return (
+    safety *
+    Math.max(
+      forces.port / Math.min(pulled, pushed(pair.port)),
+      forces.starboard / Math.min(pulled, pushed(pair.starboard)),
+    )
   );
 }
 

@@ -4,15 +4,20 @@ import type { Value } from '../../plan/plan.ts';
 import { type Relation, relationsWith } from '../../plan/relations.ts';
 import type { InputCell } from '../../plan/template.ts';
 import type { Column } from '../../studies/points.ts';
+import { type Extents, extentsFor, measureAll } from './extents.ts';
 
 /** Puts 1 into `refused` at each point whose values cannot be. Gives back whether there is any. */
 export type Refusing = (columns: readonly Column[], count: number, refused: Uint8Array) => boolean;
 
-type Check = Refusing;
+/** A check of every point, and whether columns of such extents need none, as hardly any do. */
+interface Check {
+  readonly clears: (extents: Extents) => boolean;
+  readonly refuse: Refusing;
+}
 
 /** A check made point by point. */
 const eachPoint =
-  (isPast: (columns: readonly Column[], i: number) => boolean): Check =>
+  (isPast: (columns: readonly Column[], i: number) => boolean): Refusing =>
   (columns, count, refused) => {
     let any = false;
     for (let i = 0; i < count; i++) {
@@ -23,62 +28,26 @@ const eachPoint =
     return any;
   };
 
-/** Whether every number is within its bounds; the loop stands by itself to be quick. */
-function allWithin(
-  column: ArrayLike<number>,
-  count: number,
-  min: number,
-  max: number,
-  above: number,
-): boolean {
-  const isOff = (value: number): boolean => !(value >= min && value <= max && value > above);
-  const inFours = count - (count % 4);
-  for (let i = 0; i < inFours; i += 4) {
-    if (
-      isOff(column[i] as number) ||
-      isOff(column[i + 1] as number) ||
-      isOff(column[i + 2] as number) ||
-      isOff(column[i + 3] as number)
-    )
-      return false;
-  }
-  for (let i = inFours; i < count; i++) if (isOff(column[i] as number)) return false;
-  return true;
-}
-
-function allWhole(column: ArrayLike<number>, count: number): boolean {
-  for (let i = 0; i < count; i++) if (!Number.isInteger(column[i])) return false;
-  return true;
-}
-
-function allAmong(column: ArrayLike<number>, count: number, only: readonly number[]): boolean {
-  for (let i = 0; i < count; i++) if (!only.includes(column[i] as number)) return false;
-  return true;
-}
-
-/** Numbers are by far the most, and hardly ever past their bounds. */
 function pastBounds(cell: InputCell, place: number): Check {
   const { type, only, above = Number.NEGATIVE_INFINITY } = cell;
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = cell;
   const isFlag = type === 'flag';
-  const isPast = eachPoint((columns, i) => {
-    const value = columns[place]?.[i] ?? null;
-    return refusal(cell, isFlag && value !== null ? Boolean(value) : value) !== undefined;
-  });
-  if (type !== 'number' && type !== 'whole') return isPast;
-  return (columns, count, refused) => {
-    const column = columns[place] as ArrayLike<number>;
-    const isFine =
-      allWithin(column, count, min, max, above) &&
-      (type === 'number' || allWhole(column, count)) &&
-      (only === undefined || allAmong(column, count, only));
-    return !isFine && isPast(columns, count, refused);
+  return {
+    clears: ({ lows, highs }) => {
+      const [low, high] = [lows[place] as number, highs[place] as number];
+      const isAmong = type === 'number' || (type === 'whole' && low === high && Number.isInteger(low));
+      return isAmong && only === undefined && low >= min && high <= max && low > above;
+    },
+    refuse: eachPoint((columns, i) => {
+      const value = columns[place]?.[i] ?? null;
+      return refusal(cell, isFlag && value !== null ? Boolean(value) : value) !== undefined;
+    }),
   };
 }
 
 /** Undefined when a value that stays is missing, so that the relation says nothing. */
 function broken(
-  { names, holds }: Relation,
+  { names, holds, convexAbove = Number.NEGATIVE_INFINITY }: Relation,
   places: ReadonlyMap<string, number>,
   present: (name: string) => Value,
 ): Check | undefined {
@@ -88,17 +57,24 @@ function broken(
     if (typeof value !== 'number') return undefined;
     stays.push(value);
   }
-  const [first = -1, second = -1, third = -1] = names.map((name) => places.get(name) ?? -1);
-  const [a = 0, b = 0, c = 0] = stays;
-  // No relation has more than three names; spreading them costs more than the check.
-  return eachPoint(
-    (columns, i) =>
-      !holds(
-        Number(columns[first]?.[i] ?? a),
-        Number(columns[second]?.[i] ?? b),
-        Number(columns[third]?.[i] ?? c),
-      ),
-  );
+  const at = names.map((name) => places.get(name) ?? -1);
+  const corner = (extents: Extents, which: number): number[] =>
+    at.map((place, i) => {
+      const ends = (which >> i) % 2 === 0 ? extents.lows : extents.highs;
+      return place === -1 ? (stays[i] as number) : (ends[place] as number);
+    });
+  const corners = Array.from({ length: 2 ** names.length }, (_, which) => which);
+  return {
+    clears: (extents) => {
+      const [least, most] = [corner(extents, 0)[0] as number, corner(extents, 1)[0] as number];
+      return (
+        (least > convexAbove || least === most) && corners.every((which) => holds(...corner(extents, which)))
+      );
+    },
+    refuse: eachPoint(
+      (columns, i) => !holds(...at.map((place, k) => Number(columns[place]?.[i] ?? stays[k]))),
+    ),
+  };
 }
 
 /** Bounds of each varied input, and relations among them and the values that stay. */
@@ -111,10 +87,14 @@ export function refusing(varied: readonly string[], present: (name: string) => V
     }),
     ...relationsWith(new Set(varied)).map((it) => broken(it, places, present)),
   ].filter((it) => it !== undefined);
+  const extents = extentsFor(varied.length);
   return (columns, count, refused) => {
     refused.fill(0, 0, count);
+    measureAll(columns, count, extents);
     let any = false;
-    for (const check of checks) any = check(columns, count, refused) || any;
+    for (const { clears, refuse } of checks) {
+      if (!clears(extents)) any = refuse(columns, count, refused) || any;
+    }
     return any;
   };
 }

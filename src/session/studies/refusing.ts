@@ -4,14 +4,14 @@ import type { Value } from '../../plan/plan.ts';
 import { type Relation, relationsWith } from '../../plan/relations.ts';
 import type { InputCell } from '../../plan/template.ts';
 import type { Column } from '../../studies/points.ts';
-import { type Extents, extentsFor, measureAll } from './extents.ts';
+import { type Extent, measure } from './extent.ts';
 
 /** Puts 1 into `refused` at each point whose values cannot be. Gives back whether there is any. */
 export type Refusing = (columns: readonly Column[], count: number, refused: Uint8Array) => boolean;
 
-/** A check of every point, and whether columns of such extents need none, as hardly any do. */
+/** A check of every point, and one that is quick to tell whether any could be refused, as hardly any are. */
 interface Check {
-  readonly clears: (extents: Extents) => boolean;
+  readonly clears: (columns: readonly Column[], count: number) => boolean;
   readonly refuse: Refusing;
 }
 
@@ -28,15 +28,30 @@ const eachPoint =
     return any;
   };
 
+/** Whether every number is within its bounds; the loop stands by itself to be quick. */
+function allWithin(column: Float64Array, count: number, min: number, max: number, above: number): boolean {
+  for (let i = 0; i < count; i++) {
+    const value = column[i] as number;
+    if (!(value >= min && value <= max && value > above)) return false;
+  }
+  return true;
+}
+
+function allWhole(column: Float64Array, count: number): boolean {
+  for (let i = 0; i < count; i++) if (!Number.isInteger(column[i])) return false;
+  return true;
+}
+
 function pastBounds(cell: InputCell, place: number): Check {
   const { type, only, above = Number.NEGATIVE_INFINITY } = cell;
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = cell;
   const isFlag = type === 'flag';
+  const isNumber = (type === 'number' || type === 'whole') && only === undefined;
   return {
-    clears: ({ lows, highs }) => {
-      const [low, high] = [lows[place] as number, highs[place] as number];
-      const isAmong = type === 'number' || (type === 'whole' && low === high && Number.isInteger(low));
-      return isAmong && only === undefined && low >= min && high <= max && low > above;
+    clears: (columns, count) => {
+      const column = columns[place];
+      if (!isNumber || !(column instanceof Float64Array) || column.length < count) return false;
+      return allWithin(column, count, min, max, above) && (type === 'number' || allWhole(column, count));
     },
     refuse: eachPoint((columns, i) => {
       const value = columns[place]?.[i] ?? null;
@@ -58,18 +73,25 @@ function broken(
     stays.push(value);
   }
   const at = names.map((name) => places.get(name) ?? -1);
-  const corner = (extents: Extents, which: number): number[] =>
-    at.map((place, i) => {
-      const ends = (which >> i) % 2 === 0 ? extents.lows : extents.highs;
-      return place === -1 ? (stays[i] as number) : (ends[place] as number);
+  const extents = stays.map((value): Extent => ({ least: value, most: value }));
+  const isMeasured = (columns: readonly Column[], count: number): boolean =>
+    at.every((place, i) => {
+      if (place === -1) return true;
+      const column = columns[place];
+      if (!(column instanceof Float64Array) || column.length < count) return false;
+      measure(column, count, extents[i] as Extent);
+      return true;
     });
-  const corners = Array.from({ length: 2 ** names.length }, (_, which) => which);
+  const corners = Array.from(
+    { length: 2 ** names.length },
+    (_, which) => (): boolean =>
+      holds(...extents.map(({ least, most }, i) => ((which >> i) % 2 === 0 ? least : most))),
+  );
   return {
-    clears: (extents) => {
-      const [least, most] = [corner(extents, 0)[0] as number, corner(extents, 1)[0] as number];
-      return (
-        (least > convexAbove || least === most) && corners.every((which) => holds(...corner(extents, which)))
-      );
+    clears: (columns, count) => {
+      if (!isMeasured(columns, count)) return false;
+      const { least, most } = extents[0] as Extent;
+      return (least > convexAbove || least === most) && corners.every((holds) => holds());
     },
     refuse: eachPoint(
       (columns, i) => !holds(...at.map((place, k) => Number(columns[place]?.[i] ?? stays[k]))),
@@ -87,13 +109,11 @@ export function refusing(varied: readonly string[], present: (name: string) => V
     }),
     ...relationsWith(new Set(varied)).map((it) => broken(it, places, present)),
   ].filter((it) => it !== undefined);
-  const extents = extentsFor(varied.length);
   return (columns, count, refused) => {
     refused.fill(0, 0, count);
-    measureAll(columns, count, extents);
     let any = false;
     for (const { clears, refuse } of checks) {
-      if (!clears(extents)) any = refuse(columns, count, refused) || any;
+      if (!clears(columns, count)) any = refuse(columns, count, refused) || any;
     }
     return any;
   };

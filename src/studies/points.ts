@@ -35,6 +35,8 @@ export interface PointEvaluator {
   readonly inputs: readonly string[];
   readonly results: readonly string[];
   readonly limits: readonly string[];
+  /** Inputs on which nothing looked at can depend, where that is known. */
+  readonly idle?: ReadonlySet<string>;
   evaluateMany(columns: readonly Column[], count: number): Points;
 }
 

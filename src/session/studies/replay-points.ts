@@ -15,6 +15,7 @@ export function replayPoints(replay: Replay, present: (name: string) => Value): 
     inputs,
     results: asked.results,
     limits: asked.limits.map((it) => it.name),
+    idle: new Set(program.inputs.flatMap(({ name, idle }) => (idle ? [name] : []))),
     evaluateMany(columns, count) {
       if (batch === undefined || refused.length < count) {
         batch = batchOf(asked, count);

@@ -56,7 +56,7 @@ export function* slopes(
   inputs: readonly Varied[],
   meter: Meter,
 ): Generator<Progress, (Slope | null)[][], void> {
-  const moves = inputs.map(offsets);
+  const moves = inputs.map((it) => (evaluator.idle?.has(it.name) ? [] : offsets(it)));
   const count = 1 + moves.reduce((sum, it) => sum + it.length, 0);
   const columns = presentTable(
     inputs.map((it) => it.value),

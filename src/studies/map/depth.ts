@@ -2,7 +2,6 @@ import { STATES } from '../../calc/limits/states.ts';
 
 const PAST = STATES.indexOf('past');
 const NO_ANSWER = STATES.indexOf('no answer');
-const DOES_NOT_APPLY = STATES.indexOf('does not apply');
 
 /** Whether a limit that stands so fails: past, or without an answer. */
 export const failsAt = (state: number): boolean => state === PAST || state === NO_ANSWER;
@@ -24,6 +23,4 @@ export const depthOf = (state: number, ratio: number): number =>
  * leave all others their room. One without an answer counts as past, because nothing says that it holds.
  */
 export const leastOf = (state: number, ratio: number): number =>
-  Number.isNaN(ratio) && (state === DOES_NOT_APPLY || !failsAt(state))
-    ? Number.POSITIVE_INFINITY
-    : depthOf(state, ratio);
+  Number.isNaN(ratio) && !failsAt(state) ? Number.POSITIVE_INFINITY : depthOf(state, ratio);

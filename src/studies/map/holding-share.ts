@@ -2,9 +2,10 @@ import type { Nodes } from './nodes.ts';
 
 /** Share of a triangle on which a number that runs straight between its corners is not negative. */
 function shareOfTriangle(a: number, b: number, c: number): number {
-  const [low, middle, high] = [a, b, c].sort((p, q) => p - q) as [number, number, number];
+  const [low, high] = [Math.min(a, b, c), Math.max(a, b, c)];
   if (low >= 0) return 1;
   if (high < 0) return 0;
+  const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
   // The part cut off at the corner that stands alone on its side is similar to the whole along both its sides.
   if (middle < 0) return (high / (high - low)) * (high / (high - middle));
   return 1 - (low / (low - high)) * (low / (low - middle));

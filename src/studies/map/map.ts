@@ -1,4 +1,4 @@
-import type { Evaluators, PointEvaluator, PointRange, Points, Road } from '../points.ts';
+import type { Evaluators, LimitColumns, PointEvaluator, PointRange, Points, Road } from '../points.ts';
 import type { Progress, Study } from '../study.ts';
 import { type MapAxis, valuesOf } from './axis.ts';
 import { depthOf, failsAt, leastOf } from './depth.ts';
@@ -57,27 +57,41 @@ interface Columns {
   readonly refused: Uint8Array;
 }
 
+/** Puts one limit's depths, and the least and second rooms as far as it has them. Gives back whether it fails anywhere. */
+function putLimit(
+  { state, ratio }: LimitColumns,
+  { count, refused }: Points,
+  depth: Float32Array,
+  { least, second }: Columns,
+  from: number,
+): boolean {
+  let fails = false;
+  for (let i = 0; i < count; i++) {
+    const [s, r] = [state[i] as number, ratio[i] as number];
+    const here = leastOf(s, r);
+    depth[from + i] = depthOf(s, r);
+    const most = least[from + i] as number;
+    if (here < most) {
+      second[from + i] = most;
+      least[from + i] = here;
+    } else if (here < (second[from + i] as number)) second[from + i] = here;
+    if (failsAt(s) && refused[i] === 0) fails = true;
+  }
+  return fails;
+}
+
 function put(points: Points, into: Columns, from: number): void {
-  points.results.forEach((column, n) => {
-    (into.results[n] as Float64Array).set(column.subarray(0, points.count), from);
+  const { count, results, limits, refused } = points;
+  results.forEach((column, n) => {
+    (into.results[n] as Float64Array).set(column.subarray(0, count), from);
   });
-  into.refused.set(points.refused.subarray(0, points.count), from);
-  into.least.fill(Number.POSITIVE_INFINITY, from, from + points.count);
-  into.second.fill(Number.POSITIVE_INFINITY, from, from + points.count);
-  points.limits.forEach(({ state, ratio }, n) => {
-    const depth = into.depths[n] as Float32Array;
-    for (let i = 0; i < points.count; i++) {
-      const [s, r] = [state[i] as number, ratio[i] as number];
-      depth[from + i] = depthOf(s, r);
-      const least = leastOf(s, r);
-      if (least < (into.least[from + i] as number)) {
-        into.second[from + i] = into.least[from + i] as number;
-        into.least[from + i] = least;
-      } else if (least < (into.second[from + i] as number)) into.second[from + i] = least;
-      if (failsAt(s) && points.refused[i] === 0) into.fails[n] = true;
-    }
+  into.refused.set(refused.subarray(0, count), from);
+  into.least.fill(Number.POSITIVE_INFINITY, from, from + count);
+  into.second.fill(Number.POSITIVE_INFINITY, from, from + count);
+  limits.forEach((limit, n) => {
+    if (putLimit(limit, points, into.depths[n] as Float32Array, into, from)) into.fails[n] = true;
   });
-  for (let i = 0; i < points.count; i++) if (points.refused[i] === 1) into.least[from + i] = Number.NaN;
+  for (let i = 0; i < count; i++) if (refused[i] === 1) into.least[from + i] = Number.NaN;
 }
 
 function* fill(

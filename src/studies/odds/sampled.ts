@@ -5,6 +5,7 @@ import type { Meter } from '../meter.ts';
 import type { LimitColumns, PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
 import { type ErrorModel, fromChances } from '../uncertain/error-model.ts';
+import { liveFactors } from '../uncertain/live-factors.ts';
 import type { OddsAsk, Sampled } from './ask.ts';
 
 /** Hits from which on repeats give a better interval than counting does. */
@@ -129,17 +130,19 @@ export function* sampled(
   meter: Meter,
 ): Generator<Progress, SampledAll, void> {
   const { repeats, points, seed, certainty } = ask;
+  const live = new Set(liveFactors(evaluator, model));
+  const drawn = order.filter((factor) => live.has(factor));
   meter.expect(repeats * points);
   const tallies = evaluator.limits.map(() => new Tally());
   const together = new Tally();
   // The same columns serve all batches: new ones for each would cost as much as the points themselves.
-  const cube = order.map(() => new Float64Array(BATCH));
+  const cube = drawn.map(() => new Float64Array(BATCH));
   const chances: Float64Array[] = [];
-  for (const [dimension, factor] of order.entries()) chances[factor] = cube[dimension] as Float64Array;
+  for (const [dimension, factor] of drawn.entries()) chances[factor] = cube[dimension] as Float64Array;
   const columns = model.errors.map(() => new Float64Array(BATCH));
   const any = new Uint8Array(BATCH);
   for (let repeat = 0; repeat < repeats; repeat++) {
-    const sequence = new SobolSequence(order.length, seed * 1000 + repeat);
+    const sequence = new SobolSequence(drawn.length, seed * 1000 + repeat);
     for (let from = 0; from < points; from += BATCH) {
       const count = Math.min(BATCH, points - from);
       sequence.next(cube, count);

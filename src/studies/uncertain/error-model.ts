@@ -96,21 +96,29 @@ export const fromScores = (
     },
   );
 
-/** Readings at points of the unit cube, one dimension for each factor: its chance. `into` is filled if given. */
+/**
+ * Readings at points of the unit cube, one dimension for each factor: its chance; a factor without one moves nothing.
+ * `into` is filled if given.
+ */
 export function fromChances(
   model: ErrorModel,
-  chances: readonly Float64Array[],
+  chances: readonly (Float64Array | undefined)[],
   count: number,
   into?: readonly Float64Array[],
 ): Float64Array[] {
   const scores = new Map<number, Float64Array>();
   const scoreOf = (factor: number): Float64Array => {
-    const known = scores.get(factor) ?? (chances[factor] ?? new Float64Array(count)).map(normalQuantile);
+    const known = scores.get(factor) ?? chances[factor]?.map(normalQuantile) ?? new Float64Array(count);
     scores.set(factor, known);
     return known;
   };
   const alone = ({ value, offBy, law }: ReadingError, factor: number, column: Float64Array): void => {
-    const from = law === 'normal' ? scoreOf(factor) : (chances[factor] as Float64Array);
+    const chance = chances[factor];
+    if (chance === undefined) {
+      column.fill(value);
+      return;
+    }
+    const from = law === 'normal' ? scoreOf(factor) : chance;
     const [scale, shift] = law === 'normal' ? [1, 0] : [2, 1];
     for (let n = 0; n < count; n++) column[n] = value + offBy * (scale * (from[n] as number) - shift);
   };

@@ -5,6 +5,7 @@ import type { Meter } from '../meter.ts';
 import type { PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
 import { type ErrorModel, fromChances } from './error-model.ts';
+import { liveFactors } from './live-factors.ts';
 
 /** Places at which each factor is moved by itself. */
 const PLACES = 8;
@@ -27,25 +28,27 @@ export function* reaches(
   seed: number,
   meter: Meter,
 ): Generator<Progress, number[][], void> {
-  const dimensions = model.factors.length;
+  const live = liveFactors(evaluator, model);
+  const dimensions = live.length;
   const from = sobolPoints(dimensions, PLACES, seed).map((column) =>
     column.map((chance, n) => (n < WIDE ? wider(chance) : chance)),
   );
   const to = sobolPoints(dimensions, PLACES, seed + 1).map((column) => column.map(wider));
   const count = PLACES * (dimensions + 1);
-  const chances = from.map((column, factor) => {
+  const chances: Float64Array[] = [];
+  for (const [dimension, column] of from.entries()) {
     const all = new Float64Array(count);
     for (let block = 0; block <= dimensions; block++) {
-      all.set(block === factor + 1 ? (to[factor] ?? column) : column, block * PLACES);
+      all.set(block === dimension + 1 ? (to[dimension] ?? column) : column, block * PLACES);
     }
-    return all;
-  });
+    chances[live[dimension] as number] = all;
+  }
   meter.expect(count);
   const { room, state } = yield* look(evaluator, fromChances(model, chances, count), count, meter);
   return evaluator.limits.map((_, limit) =>
-    model.factors.flatMap((_, factor) => {
+    live.flatMap((factor, dimension) => {
       for (let n = 0; n < PLACES; n++) {
-        const moved = (factor + 1) * PLACES + n;
+        const moved = (dimension + 1) * PLACES + n;
         if (
           differs(room[limit]?.[n], room[limit]?.[moved]) ||
           differs(state[limit]?.[n], state[limit]?.[moved])

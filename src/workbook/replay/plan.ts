@@ -52,6 +52,7 @@ export function plan(steps: Steps, varied: readonly string[], wanted: readonly s
     names.map(([, slot]) => slot),
   );
 
+  const used = new Set([...kept.flatMap(({ args }) => args), ...names.map(([, slot]) => slot)]);
   const places = new Map<number, number>();
   const values: [number, Scalar][] = [];
   const placeOf = (slot: number): number => {
@@ -68,6 +69,7 @@ export function plan(steps: Steps, varied: readonly string[], wanted: readonly s
     slot: placeOf(inputSlot(name)),
     kind: kindOf(name, given.get(inputSlot(name))),
     present: given.get(inputSlot(name)) ?? null,
+    idle: !used.has(inputSlot(name)),
   }));
   const placed = kept.map(({ op, args, out }) => ({ op, args: args.map(placeOf), out: placeOf(out) }));
   const outputs = names.map(([name, slot]): [string, number] => [name, placeOf(slot)]);

@@ -10,6 +10,8 @@ export interface Input {
   readonly kind: InputKind;
   /** What it holds now; null when that is nothing, or follows from a formula. */
   readonly present: Scalar;
+  /** Nothing wanted follows from it. */
+  readonly idle: boolean;
 }
 
 /** Where a step's answer is looked at at all: only where a condition is as told. */

@@ -250,7 +250,7 @@ export class Replay {
       const column = columns[i];
       if (column === undefined)
         throw new RangeError(`${input.name} is varied, but no values were given for it.`);
-      putIn(input, this.#linked.lanes[input.slot] as Lane, column, from, count);
+      if (!input.idle) putIn(input, this.#linked.lanes[input.slot] as Lane, column, from, count);
     });
     this.#linked.run(count);
     for (const lane of this.#judged.values()) lane.update(count);

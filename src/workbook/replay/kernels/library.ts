@@ -62,9 +62,22 @@ const isWithin = ({ numbers, above, least }: Bounded, i: number): boolean => {
 
 /** Whether all points are within an argument's bounds. */
 function within({ numbers, above, least }: Bounded, count: number): boolean {
+  // Nearly every argument has one bound or the other.
+  if (above === Number.NEGATIVE_INFINITY) {
+    for (let i = 0; i < count; i++) if (!((numbers[i] as number) >= least)) return false;
+    return true;
+  }
+  for (let i = 0; i < count; i++) if (!((numbers[i] as number) > above)) return false;
+  return (
+    least === Number.NEGATIVE_INFINITY || within({ numbers, above: Number.NEGATIVE_INFINITY, least }, count)
+  );
+}
+
+/** Whether a condition is as told at all points. */
+function isEverywhere(condition: Float64Array, when: boolean, count: number): boolean {
   for (let i = 0; i < count; i++) {
-    const value = numbers[i] as number;
-    if (!(value > above && value >= least)) return false;
+    const value = condition[i] as number;
+    if (value !== value || (value !== 0) !== when) return false;
   }
   return true;
 }
@@ -190,8 +203,8 @@ export function libraryKernel(
     for (const bound of bounded) plain = plain && within(bound, count);
     for (const arg of moving) plain = plain && arg.clean;
     for (const table of tabled) plain = takeOut(table, count) && plain;
-    const isAsked = plain && asked === undefined;
-    const [at, left] = isAsked ? [everywhere, count] : [some, sift(count, plain)];
+    const isAll = plain && (asked === undefined || isEverywhere(asked, when, count));
+    const [at, left] = isAll ? [everywhere, count] : [some, sift(count, plain)];
     invoke(run, columns as unknown as Columns, at, left, numbers, put);
     if (it.flag) asFlags(numbers, count);
     fillUp(out, count);

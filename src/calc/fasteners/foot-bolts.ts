@@ -1,7 +1,8 @@
+import { tan } from '../angle.ts';
 import { type Answer, NoAnswer } from '../answer.ts';
 import { caseArguments, loadCases } from '../loads/cases.ts';
 import { type Argument, type Example, record } from '../record.ts';
-import { faceNormal } from '../struts/foot-pin.ts';
+import { normalAt } from '../struts/foot-pin.ts';
 import { type PairPins, pairPinArguments, strutPair, worstForces } from '../struts/pair-forces.ts';
 import { dot, length, minus, scaled, type Vector } from '../vector.ts';
 import { type BoltGiven, boltArguments, worstShare } from './bolt-share.ts';
@@ -61,33 +62,16 @@ function footPull(force: number, along: Vector, normal: Vector, arm: number): Pu
 }
 
 /** Worst pull and shear on one bolt of each foot. */
-function twoStrutPulls(given: TwoGiven): readonly Pull[] | NoAnswer {
-  const [
-    reaction,
-    drag,
-    swing,
-    count,
-    spacing,
-    standoff,
-    portY,
-    portZ,
-    starboardY,
-    starboardZ,
-    rake,
-    radius,
-  ] = given;
+function twoStrutPulls(given: TwoGiven): readonly [Pull, Pull] | NoAnswer {
   const pair = strutPair(given, PINS);
   if (pair instanceof NoAnswer) return pair;
-  const forces = worstForces(pair, reaction, drag, swing);
+  const forces = worstForces(pair, given[0], given[1], given[2]);
+  const [count, spacing, standoff] = [given[3], given[4], given[5]];
+  const [slope, radius] = [tan(given[10]), given[11]];
   const arm = standoff / (0.5 * spacing);
   return [
-    footPull(forces.port / count, pair.port.along, faceNormal(portY, portZ, rake, radius), arm),
-    footPull(
-      forces.starboard / count,
-      pair.starboard.along,
-      faceNormal(starboardY, starboardZ, rake, radius),
-      arm,
-    ),
+    footPull(forces.port / count, pair.port.along, normalAt(given[6], slope, radius), arm),
+    footPull(forces.starboard / count, pair.starboard.along, normalAt(given[8], slope, radius), arm),
   ];
 }
 

@@ -1,23 +1,24 @@
-import { tan } from '../angle.ts';
 import { type Answer, NoAnswer } from '../answer.ts';
 import { type Argument, record } from '../record.ts';
 import { faceX } from '../transom/face-x.ts';
 import { type Profile, profileArgument, profileSlope } from '../transom/profile.ts';
 import type { Vector } from '../vector.ts';
 
+/** The outward normal, length 1, of a face that slopes by dx/dz, `y` mm from the centreline. */
+export function normalAt(y: number, slope: number, radius: number): Vector {
+  const turn = radius === 0 ? 0 : y / Math.sqrt(radius * radius - y * y);
+  const x = 1 / Math.sqrt(1 + turn * turn + slope * slope);
+  return { x, y: turn * x, z: -slope * x };
+}
+
 /** The face's outward normal at (y, z), length 1. */
-export function faceNormal(
+export const faceNormal = (
   y: number,
   z: number,
   rake: number,
   radius: number,
   profile: Profile = [],
-): Vector {
-  const turn = radius === 0 ? 0 : y / Math.sqrt(radius * radius - y * y);
-  const slope = profile.length < 2 ? tan(rake) : profileSlope(z, rake, profile);
-  const size = Math.sqrt(1 + turn * turn + slope * slope);
-  return { x: 1 / size, y: turn / size, z: -slope / size };
-}
+): Vector => normalAt(y, profileSlope(z, rake, profile), radius);
 
 /** The foot's hinge pin: `standoff` mm off the face at (y, z), square to it. */
 export function footPin(

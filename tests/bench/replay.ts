@@ -70,7 +70,9 @@ const batchTask = (replay: Replay, columns: readonly Column[], count: number): T
 
 /** Only the library's steps of a program, on slots filled by a run of the whole. */
 function libraryTask(program: Program, columns: readonly Column[]): Task {
-  const { size, lanes, kernels, run } = link(program);
+  // Every slot wanted, so that each keeps a lane of its own.
+  const wanted = Array.from({ length: program.slots }, (_, slot): [string, number] => [String(slot), slot]);
+  const { size, lanes, kernels, run } = link({ ...program, wanted });
   program.inputs.forEach(({ slot }, i) => {
     for (let k = 0; k < size; k++) write(lanes[slot] as Lane, k, columns[i]?.[k] ?? null);
   });

@@ -15,23 +15,20 @@ export function exported(value: number): number {
 }
 
 /**
- * The scales by the binary exponent of a number, two for each: between two powers of two stands at most one power of
- * ten, the boundary, from which on the second holds.
+ * The scales by the binary exponent of a number: two powers of two lie within one power of ten, or in two, of which
+ * the second holds where the first gives too many digits.
  */
-const scales = new Float64Array(4096).fill(Number.NaN);
-const boundaries = new Float64Array(2048).fill(Number.POSITIVE_INFINITY);
+const scales = new Float64Array(2048).fill(Number.NaN);
+const nextScales = new Float64Array(2048).fill(Number.NaN);
 
 /** A power of ten may come out a hair too small as a power of two is turned into it. */
 const HAIR = 1e-12;
 
 // The least exponent holds 0 and numbers with fewer digits, the greatest what is not finite: both stay NaN here.
 for (let exponent = 1; exponent < 2047; exponent++) {
-  const least = 2 ** (exponent - 1023);
-  const power = Math.floor(Math.log10(least * (1 + HAIR)));
-  const boundary = 10 ** (power + 1);
-  scales[2 * exponent] = 10 ** (PLACES - power);
-  scales[2 * exponent + 1] = 10 ** (PLACES - power - 1);
-  if (boundary / least < 2) boundaries[exponent] = boundary;
+  const power = Math.floor(Math.log10(2 ** (exponent - 1023) * (1 + HAIR)));
+  scales[exponent] = 10 ** (PLACES - power);
+  nextScales[exponent] = 10 ** (PLACES - power - 1);
 }
 
 /**
@@ -65,8 +62,8 @@ export function exportColumn(
     const value = from[i] as number;
     const size = Math.abs(value);
     const exponent = ((halves[2 * i + UPPER] as number) >>> 20) & 2047;
-    const isHigh = size >= (boundaries[exponent] as number);
-    const scale = scales[2 * exponent + Number(isHigh)] as number;
+    let scale = scales[exponent] as number;
+    if (size * scale >= MOST) scale = nextScales[exponent] as number;
     const digits = Math.floor(size * scale + 0.5);
     if (digits > LEAST && digits < MOST) to[at + i] = value < 0 ? -(digits / scale) : digits / scale;
     else to[at + i] = exportedOrNot(value);

@@ -6,9 +6,9 @@ import { comparisonKernels } from './kernels/comparisons.ts';
 import { functionKernels } from './kernels/functions.ts';
 import { type Fast, inEights, type Kernel } from './kernels/kernel.ts';
 import { libraryKernel } from './kernels/library.ts';
-import { kindsOf } from './kinds.ts';
-import { fill, isTyped, type Lane, laneOf } from './lanes.ts';
+import { isTyped, type Lane } from './lanes.ts';
 import type { GuardedStep, Program } from './program.ts';
+import { sharedLanes } from './shared-lanes.ts';
 
 const FAST: ReadonlyMap<string, Fast> = new Map(
   Object.entries({
@@ -28,6 +28,7 @@ const mayBeFast = (op: string, out: Lane, args: readonly Lane[]): boolean =>
 export interface Linked {
   /** How many points a block holds at most. */
   readonly size: number;
+  /** By slot; only those of inputs, of what is given and of what is wanted hold their own after a run. */
   readonly lanes: readonly Lane[];
   /** One for each step, in order. */
   readonly kernels: readonly Kernel[];
@@ -54,8 +55,7 @@ function kernelOf({ op, args, out, guard }: GuardedStep, lanes: readonly Lane[],
  */
 export function link(program: Program, points = 128, byRule = false): Linked {
   const size = inEights(points);
-  const lanes = kindsOf(program).map((kind) => laneOf(kind, size));
-  for (const [slot, value] of program.given) fill(lanes[slot] as Lane, value);
+  const lanes = sharedLanes(program, size);
   const kernels = program.steps.map((step) => kernelOf(step, lanes, byRule));
   return {
     size,

@@ -24,7 +24,7 @@ export function* staged<T>(part: Study<T>, progress: Progress): Study<T> {
 }
 
 /** Runs a study to its end without a pause. */
-export function finish<T>(study: Study<T>): T {
+export function finish<T>(study: Generator<unknown, T, void>): T {
   for (;;) {
     const step = study.next();
     if (step.done === true) return step.value;

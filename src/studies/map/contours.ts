@@ -79,9 +79,9 @@ class Lines {
 
 /**
  * The lines along which a field stands at a level (marching squares). Between neighbouring places the field is taken to
- * run straight; a cell with a corner that has no number is left out.
+ * run straight; a cell with a corner that has no number is left out. It yields after every row of cells.
  */
-export function contours({ xs, ys, at }: Field, level: number): Place[][] {
+export function* contoursInRows({ xs, ys, at }: Field, level: number): Generator<void, Place[][], void> {
   const [nx, ny] = [xs.length, ys.length];
   const lines = new Lines();
   const across = (i: number, j: number): number => (j * nx + i) * 2;
@@ -95,16 +95,22 @@ export function contours({ xs, ys, at }: Field, level: number): Place[][] {
   };
   for (let j = 0; j + 1 < ny; j++) {
     for (let i = 0; i + 1 < nx; i++) {
-      const corners = [at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j + 1)] as const;
-      const sum = corners[0] + corners[1] + corners[2] + corners[3];
-      if (!Number.isFinite(sum)) continue;
-      const above = corners.reduce((bits, value, n) => (value >= level ? bits | (1 << n) : bits), 0);
+      const [a, b, c, d] = [at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j + 1)];
+      const sum = a + b + c + d;
+      if (sum - sum !== 0) continue;
+      const above =
+        Number(a >= level) |
+        (Number(b >= level) << 1) |
+        (Number(c >= level) << 2) |
+        (Number(d >= level) << 3);
       if (above === 0 || above === 15) continue;
       const isLow = sum / 4 < level;
       const kind = isLow ? (TURNED[above] ?? above) : above;
       const sides = [across(i + 1, j) + 1, across(i, j + 1), across(i, j) + 1, across(i, j)] as const;
-      for (const [a, b] of JOINED[kind] ?? []) lines.join(sides[a] as number, sides[b] as number, placeOf);
+      for (const [from, to] of JOINED[kind] ?? [])
+        lines.join(sides[from] as number, sides[to] as number, placeOf);
     }
+    yield;
   }
   return lines.all();
 }

@@ -1,4 +1,4 @@
-import { edgesOf, levelLines } from '../../studies/map/edges.ts';
+import { edgesInRows, levelLinesInRows } from '../../studies/map/edges.ts';
 import type { Mapped } from '../../studies/map/map.ts';
 import { ALLOWED, type Raster, REFUSED, rasterInRows } from '../../studies/map/raster.ts';
 import { type Cell, cellsOf } from './cells.ts';
@@ -60,14 +60,11 @@ export function* groundOf(
     Math.round((box.right - box.left) * scale),
     Math.round((box.bottom - box.top) * scale),
   );
-  yield;
-  const edges = edgesOf(mapped).map(place);
-  yield;
+  const edges = (yield* edgesInRows(mapped)).map(place);
   const lines: LevelLines[] = [];
   // Between two whole numbers no line runs.
   for (const { value, text } of cells.length > 0 ? [] : levels) {
-    lines.push({ text, lines: levelLines(mapped, 0, value).map(place) });
-    yield;
+    lines.push({ text, lines: (yield* levelLinesInRows(mapped, 0, value)).map(place) });
   }
   return { raster, scale, edges, lines, cells };
 }

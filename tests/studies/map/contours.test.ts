@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { contours, type Field, type Place } from '../../../src/studies/map/contours.ts';
+import { contoursInRows, type Field, type Place } from '../../../src/studies/map/contours.ts';
+import { finish } from '../../../src/studies/study.ts';
+
+const contours = (...given: Parameters<typeof contoursInRows>): Place[][] => finish(contoursInRows(...given));
 
 const spread = (count: number): number[] =>
   Array.from({ length: count }, (_, i) => -2 + (4 * i) / (count - 1));

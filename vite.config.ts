@@ -44,6 +44,7 @@ export default defineConfig({
           maxWorkers: 2,
           // Loading the modules anew for each of some two hundred files took as long as the tests.
           isolate: false,
+          setupFiles: ['src/cli/sound-compiler.ts'],
           testTimeout: 60_000,
         },
       },

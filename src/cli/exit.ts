@@ -1,3 +1,4 @@
+import './sound-compiler.ts';
 import type { Readable, Writable } from 'node:stream';
 
 /** Input that is refused: the command ends with 2 and this one sentence. */

@@ -1,3 +1,4 @@
+import '../../src/cli/sound-compiler.ts';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';

@@ -1,3 +1,4 @@
+import '../../src/cli/sound-compiler.ts';
 import { soakChances } from './chances.ts';
 import type { SoakPart } from './part.ts';
 import { soakReplay } from './replay.ts';

@@ -3,6 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { demoText } from '../studies/plan-points.ts';
+import { timesInChromium } from './in-chromium.ts';
 import { pageTimes } from './page.ts';
 
 /**
@@ -30,6 +32,7 @@ async function measured(): Promise<Record<string, unknown>> {
 }
 
 const engine = await measured();
+const inChromium = await timesInChromium(demoText());
 const page = await pageTimes();
-process.stdout.write(`${JSON.stringify({ ...engine, ...page }, null, 2)}\n`);
+process.stdout.write(`${JSON.stringify({ ...engine, in_chromium: inChromium, ...page }, null, 2)}\n`);
 process.exit(0);

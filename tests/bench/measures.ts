@@ -1,3 +1,4 @@
+import { demoPlan } from '../studies/plan-points.ts';
 import { engineEdit } from './engine.ts';
 import { growth } from './growth.ts';
 import { formulasOnly, wholePlan } from './replay.ts';
@@ -10,6 +11,6 @@ export const measures = (): Record<string, unknown> => ({
   whole_plan: wholePlan(),
   formulas_only: formulasOnly(),
   growth: growth(),
-  ...sureness(),
-  ...studyTimes(),
+  ...sureness(demoPlan()),
+  ...studyTimes(demoPlan()),
 });

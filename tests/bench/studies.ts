@@ -1,4 +1,4 @@
-import { readingOf } from '../../src/plan/plan.ts';
+import { type Plan, readingOf } from '../../src/plan/plan.ts';
 import { ReplayEvaluators } from '../../src/session/studies/evaluators.ts';
 import { usuallyFreed } from '../../src/session/studies/free-choices.ts';
 import { proposalsAsk } from '../../src/session/studies/proposals-ask.ts';
@@ -6,7 +6,6 @@ import { type MapAsk, map } from '../../src/studies/map/map.ts';
 import { proposals } from '../../src/studies/proposals/proposals.ts';
 import { finish } from '../../src/studies/study.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
-import { demoPlan } from '../studies/plan-points.ts';
 
 const ROUNDS = 7;
 
@@ -27,8 +26,7 @@ function timed(work: () => void): number {
 }
 
 /** The map of 100 × 100 points with all limits, and the search for proposals: to its first answer and to its end. */
-export function studyTimes() {
-  const plan = demoPlan();
+export function studyTimes(plan: Plan) {
   const evaluators = new ReplayEvaluators(new Workbook(plan)).of(plan);
   const value = (name: string) => readingOf(plan, name)?.value ?? null;
   const side = (input: string, low: number, high: number) => {

@@ -1,3 +1,4 @@
+import type { Plan } from '../../src/plan/plan.ts';
 import { oddsAsk } from '../../src/session/studies/asks.ts';
 import { ReplayEvaluators } from '../../src/session/studies/evaluators.ts';
 import { variedInputs } from '../../src/session/studies/varied-inputs.ts';
@@ -10,7 +11,6 @@ import type { PointRange } from '../../src/studies/points.ts';
 import { finish } from '../../src/studies/study.ts';
 import { errorModel } from '../../src/studies/uncertain/error-model.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
-import { demoPlan } from '../studies/plan-points.ts';
 
 const ROUNDS = 3;
 
@@ -28,11 +28,10 @@ function timed(run: () => unknown): number {
 }
 
 /**
- * Slopes of all limits by all inputs of the demo plan, 102,400 draws of every reading with all limits judged, and the
+ * Slopes of all limits by all inputs of a plan, 102,400 draws of every reading with all limits judged, and the
  * whole study of odds round them; medians of interleaved rounds, ms, on a replay that is proved already.
  */
-export function sureness(): Record<string, number> {
-  const plan = demoPlan();
+export function sureness(plan: Plan): Record<string, number> {
   const evaluators = new ReplayEvaluators(new Workbook(plan)).of(plan);
   const inputs = variedInputs(plan, null);
   const ask = oddsAsk(plan, null, { fine: true });

@@ -9,8 +9,11 @@ import { limitRules } from '../../src/workbook/limit-rule.ts';
 import { replayOf } from '../../src/workbook/replay/replay-of.ts';
 import { atOnce } from './at-once.ts';
 
+export const demoText = (name = 'start'): string =>
+  readFileSync(resolve('demo-data', `${name}.plan.json`), 'utf8');
+
 export function demoPlan(name = 'start'): Plan {
-  const opened = openPlan(readFileSync(resolve('demo-data', `${name}.plan.json`), 'utf8'));
+  const opened = openPlan(demoText(name));
   if (!opened.ok) throw new Error(opened.why);
   return opened.plan;
 }

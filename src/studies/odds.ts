@@ -25,7 +25,7 @@ const SMALL = 1e-3;
  */
 const SEARCHED = 2 * SMALL;
 /** Draws of the first estimate. */
-const FIRST = { repeats: 16, points: 32 };
+const FIRST = { repeats: 8, points: 64 };
 const RARE_REPEATS = 16;
 const RARE_POINTS = 1024;
 /** Most centres sampled about for all limits together. */
@@ -33,11 +33,12 @@ const MOST_CENTRES = 16;
 
 /** Factors of the model by how much they matter to all limits, the most first. */
 function byWeight(model: ErrorModel, parts: readonly (readonly number[])[]): number[] {
+  const shares = parts.flatMap((ofLimit) => {
+    const all = ofLimit.reduce((a, b) => a + b * b, 0);
+    return all > 0 ? [ofLimit.map((it) => (it * it) / all)] : [];
+  });
   const weight = model.factors.map(({ moves }) =>
-    parts.reduce((sum, ofLimit) => {
-      const all = ofLimit.reduce((a, b) => a + b * b, 0);
-      return all > 0 ? sum + moves.reduce((a, i) => a + (ofLimit[i] ?? 0) ** 2, 0) / all : sum;
-    }, 0),
+    shares.reduce((sum, ofLimit) => moves.reduce((a, i) => a + (ofLimit[i] ?? 0), sum), 0),
   );
   return model.factors.map((_, i) => i).sort((a, b) => (weight[b] ?? 0) - (weight[a] ?? 0) || a - b);
 }

@@ -3,6 +3,15 @@ import { seeded } from './seeded.ts';
 
 const word = (random: () => number): number => Math.floor(random() * 2 ** BITS) >>> 0;
 
+/** Does something for every bit that is set, the highest first. */
+function eachBit(bits: number, something: (bit: number) => void): void {
+  for (let left = bits; left !== 0; ) {
+    const highest = BITS - 1 - Math.clz32(left);
+    something(highest);
+    left = (left ^ (1 << highest)) >>> 0;
+  }
+}
+
 /** Direction numbers with every bit mixed with those above it by chance (J. Matoušek, 1998). */
 function mixed(numbers: Uint32Array, random: () => number): Uint32Array {
   // What a single bit of a number turns into, by its place from the lowest.
@@ -11,15 +20,15 @@ function mixed(numbers: Uint32Array, random: () => number): Uint32Array {
     const own = 2 ** (BITS - 1 - bit);
     const above = bit === 0 ? 0 : (0xffffffff << (BITS - bit)) >>> 0;
     const mask = (word(random) & above) | own;
-    for (let k = 0; k < BITS; k++) if ((mask >>> k) & 1) ofBit[k] = (ofBit[k] as number) | own;
+    eachBit(mask, (k) => {
+      ofBit[k] = (ofBit[k] as number) | own;
+    });
   }
   return numbers.map((it) => {
     let made = 0;
-    for (let left = it; left !== 0; ) {
-      const highest = BITS - 1 - Math.clz32(left);
-      made ^= ofBit[highest] as number;
-      left = (left ^ (1 << highest)) >>> 0;
-    }
+    eachBit(it, (k) => {
+      made ^= ofBit[k] as number;
+    });
     return made;
   });
 }

@@ -61,7 +61,7 @@ function footPull(force: number, along: Vector, normal: Vector, arm: number): Pu
   return { tension: force * Math.abs(square) + shear * arm, shear };
 }
 
-/** Worst pull and shear on one bolt of each foot. */
+/** Worst pull and shear on one bolt of each foot. Read by place: taking the list apart takes as long as the sums. */
 function twoStrutPulls(given: TwoGiven): readonly [Pull, Pull] | NoAnswer {
   const pair = strutPair(given, PINS);
   if (pair instanceof NoAnswer) return pair;

@@ -73,6 +73,14 @@ function within({ numbers, above, least }: Bounded, count: number): boolean {
   );
 }
 
+let places = new Int32Array(0);
+
+/** 0, 1, 2... as many as a block has points, or more; the same list for every function. */
+function placesUpTo(size: number): Int32Array {
+  if (places.length < size) places = Int32Array.from({ length: size }, (_, i) => i);
+  return places;
+}
+
 /** Whether a condition is as told at all points. */
 function isEverywhere(condition: Float64Array, when: boolean, count: number): boolean {
   for (let i = 0; i < count; i++) {
@@ -160,7 +168,7 @@ export function libraryKernel(
   const typed = args.filter(({ any }) => any === undefined).map(({ numbers }) => numbers);
   const slots = args.flatMap(({ any }) => (any === undefined ? [] : [any]));
   const { numbers, faults } = out;
-  const everywhere = Int32Array.from(numbers, (_, i) => i);
+  const everywhere = placesUpTo(numbers.length);
   const some = new Int32Array(numbers.length);
   const asked = guard?.lane.numbers;
   const when = guard?.when ?? true;

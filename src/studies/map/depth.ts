@@ -1,10 +1,4 @@
-import { STATES } from '../../calc/limits/states.ts';
-
-const PAST = STATES.indexOf('past');
-const NO_ANSWER = STATES.indexOf('no answer');
-
-/** Whether a limit that stands so fails: past, or without an answer. */
-export const failsAt = (state: number): boolean => state === PAST || state === NO_ANSWER;
+import { isFailing } from '../look.ts';
 
 /** How far inside a limit stands that says no more than yes, or that does not apply. */
 const HELD = 1;
@@ -16,11 +10,11 @@ const NOT_HELD = -1;
  * ratio; where it has none, one whole inside or outside.
  */
 export const depthOf = (state: number, ratio: number): number =>
-  Number.isNaN(ratio) ? (failsAt(state) ? NOT_HELD : HELD) : ratio;
+  Number.isNaN(ratio) ? (isFailing(state) ? NOT_HELD : HELD) : ratio;
 
 /**
  * What a limit counts as when the least room is looked for: a yes/no limit that holds, and one that does not apply,
  * leave all others their room. One without an answer counts as past, because nothing says that it holds.
  */
 export const leastOf = (state: number, ratio: number): number =>
-  Number.isNaN(ratio) && !failsAt(state) ? Number.POSITIVE_INFINITY : depthOf(state, ratio);
+  Number.isNaN(ratio) && !isFailing(state) ? Number.POSITIVE_INFINITY : depthOf(state, ratio);

@@ -1,7 +1,8 @@
+import { isFailing } from '../look.ts';
 import type { Evaluators, LimitColumns, PointEvaluator, PointRange, Points, Road } from '../points.ts';
 import type { Progress, Study } from '../study.ts';
 import { type MapAxis, valuesOf } from './axis.ts';
-import { depthOf, failsAt, leastOf } from './depth.ts';
+import { depthOf, leastOf } from './depth.ts';
 import { holdingShare } from './holding-share.ts';
 import { nodesOf } from './nodes.ts';
 import { type Widest, widestSpot } from './widest.ts';
@@ -75,7 +76,7 @@ function putLimit(
       second[from + i] = most;
       least[from + i] = here;
     } else if (here < (second[from + i] as number)) second[from + i] = here;
-    if (failsAt(s) && refused[i] === 0) fails = true;
+    if (isFailing(s) && refused[i] === 0) fails = true;
   }
   return fails;
 }

@@ -1,5 +1,6 @@
 import { normalBelow } from '../../calc/uncertainty/normal.ts';
-import { failsAt, leastOf } from '../map/depth.ts';
+import { isFailing } from '../look.ts';
+import { leastOf } from '../map/depth.ts';
 import type { PointEvaluator } from '../points.ts';
 import { type Freed, inputsOf, type Mount, type ProposalsAsk } from './ask.ts';
 
@@ -110,11 +111,11 @@ export class Bench {
       points.limits.forEach(({ state, ratio }, k) => {
         const [s, r] = [state[n] as number, ratio[n] as number];
         const depth = leastOf(s, r);
-        const isFailing = failsAt(s);
-        if (isFailing) failing.push(k);
+        const isBroken = isFailing(s);
+        if (isBroken) failing.push(k);
         if (depth < least) [least, at] = [depth, k];
         if (judged?.has(k) === false) return;
-        if (isFailing) violation += Math.min(DEEPEST, Math.max(1e-9, -depth));
+        if (isBroken) violation += Math.min(DEEPEST, Math.max(1e-9, -depth));
         counted = Math.min(counted, depth);
       });
       const isRefused = points.refused[n] === 1;

@@ -1,14 +1,16 @@
 import { kindsOf } from './kinds.ts';
 import { fill, type Lane, laneOf } from './lanes.ts';
-import type { Program } from './program.ts';
+import type { GuardedStep, Program } from './program.ts';
 import type { Kind } from './rule.ts';
+
+const readBy = ({ args, guard }: GuardedStep): readonly number[] =>
+  guard === undefined ? args : [...args, guard.slot];
 
 /** The last step that reads each slot, by its place. */
 function lastReads({ steps }: Program): ReadonlyMap<number, number> {
   const last = new Map<number, number>();
-  for (const [place, { args, guard }] of steps.entries()) {
-    for (const slot of args) last.set(slot, place);
-    if (guard !== undefined) last.set(guard.slot, place);
+  for (const [place, step] of steps.entries()) {
+    for (const slot of readBy(step)) last.set(slot, place);
   }
   return last;
 }
@@ -31,11 +33,12 @@ export function sharedLanes(program: Program, size: number): readonly Lane[] {
     outs.has(slot) && !kept.has(slot) ? undefined : laneOf(kind, size),
   );
   const free = new Map<Kind, Lane[]>();
-  for (const [place, { args, guard, out }] of steps.entries()) {
+  for (const [place, step] of steps.entries()) {
+    const { out } = step;
     const kind = kinds[out] as Kind;
     // Before what the step reads is let go: no step may write where it still reads.
     lanes[out] ??= free.get(kind)?.pop() ?? laneOf(kind, size);
-    for (const slot of new Set(guard === undefined ? args : [...args, guard.slot])) {
+    for (const slot of new Set(readBy(step))) {
       if (last.get(slot) !== place || kept.has(slot)) continue;
       const lane = lanes[slot] as Lane;
       free.set(lane.kind, [...(free.get(lane.kind) ?? []), lane]);

@@ -62,15 +62,14 @@ const isWithin = ({ numbers, above, least }: Bounded, i: number): boolean => {
 
 /** Whether all points are within an argument's bounds. */
 function within({ numbers, above, least }: Bounded, count: number): boolean {
-  // Nearly every argument has one bound or the other.
-  if (above === Number.NEGATIVE_INFINITY) {
-    for (let i = 0; i < count; i++) if (!((numbers[i] as number) >= least)) return false;
-    return true;
+  // A loop for each bound, because nearly every argument has but one.
+  if (above > Number.NEGATIVE_INFINITY) {
+    for (let i = 0; i < count; i++) if (!((numbers[i] as number) > above)) return false;
   }
-  for (let i = 0; i < count; i++) if (!((numbers[i] as number) > above)) return false;
-  return (
-    least === Number.NEGATIVE_INFINITY || within({ numbers, above: Number.NEGATIVE_INFINITY, least }, count)
-  );
+  if (least > Number.NEGATIVE_INFINITY) {
+    for (let i = 0; i < count; i++) if (!((numbers[i] as number) >= least)) return false;
+  }
+  return true;
 }
 
 let places = new Int32Array(0);

@@ -25,7 +25,7 @@ function planOf(name: string): Plan {
 
 const BASE = null;
 
-/** What each demo boat shows past and near, base and scenarios; everything else is inside or does not apply. */
+/** What each demo boat shows outside and near, base and scenarios; everything else is inside or does not apply. */
 const SHOWN: Readonly<
   Record<string, readonly (readonly [string | null, readonly string[], readonly string[]])[]>
 > = {
@@ -90,14 +90,14 @@ describe('the demo boats', () => {
       expect([BASE, ...plan.scenarios.map((it) => it.name)]).toEqual(shown.map(([scenario]) => scenario));
     });
 
-    it.each(shown.map(([scenario, past, near]) => ({ scenario, past, near })))(
-      'shows past and near in $scenario what it is said to',
-      ({ scenario, past, near }) => {
+    it.each(shown.map(([scenario, outside, near]) => ({ scenario, outside, near })))(
+      'shows outside and near in $scenario what it is said to',
+      ({ scenario, outside, near }) => {
         const { limits, unanswered } = new Workbook(plan, scenario).judgement();
         const inState = (state: string) =>
           limits.filter((it) => it.verdict.state === state).map((it) => it.name);
-        expect({ past: inState('past'), near: inState('near'), unanswered }).toEqual({
-          past,
+        expect({ outside: inState('outside'), near: inState('near'), unanswered }).toEqual({
+          outside,
           near,
           unanswered: 0,
         });

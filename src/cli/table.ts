@@ -4,6 +4,7 @@ import type { Plan, Units } from '../plan/plan.ts';
 import { formatValue } from '../units/format-value.ts';
 import type { Content } from '../workbook/engine.ts';
 import type { LimitAnswer } from '../workbook/judged.ts';
+import { roomWords } from '../workbook/limit-words.ts';
 import type { Workbook } from '../workbook/workbook.ts';
 
 const unitOf = (name: string, plan: Plan): string =>
@@ -38,7 +39,7 @@ function boundsText(limit: LimitAnswer, unit: string, units: Units): string {
 const ratioOf = (limit: LimitAnswer): number =>
   limit.verdict.state === 'no answer'
     ? -0.5
-    : (limit.verdict.ratio ?? (limit.verdict.state === 'past' ? -1 : 9));
+    : (limit.verdict.ratio ?? (limit.verdict.state === 'outside' ? -1 : 9));
 
 function limitRows(workbook: Workbook, plan: Plan): string[][] {
   return workbook
@@ -48,12 +49,7 @@ function limitRows(workbook: Workbook, plan: Plan): string[][] {
     .map((it) => {
       const unit = unitOf(it.result, plan);
       const { state, room } = it.verdict;
-      const shownRoom =
-        room === undefined
-          ? (it.why ?? '')
-          : room < 0
-            ? `${formatValue(-room, unit, { unit: plan.units })} past`
-            : `${formatValue(room, unit, { unit: plan.units })} room`;
+      const shownRoom = room === undefined ? (it.why ?? '') : roomWords(it, plan.units);
       const value =
         it.graded && it.value !== undefined ? formatValue(it.value, unit, { unit: plan.units }) : '';
       return [it.name, state, value, shownRoom, boundsText(it, unit, plan.units)];

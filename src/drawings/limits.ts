@@ -1,5 +1,5 @@
 /** States of a limit. */
-export type LimitState = 'inside' | 'near' | 'past' | 'no answer' | 'does not apply';
+export type LimitState = 'inside' | 'near' | 'outside' | 'no answer' | 'does not apply';
 
 /** A limit as a drawing needs it; value and bounds in base units. */
 export interface Limit {

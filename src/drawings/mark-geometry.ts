@@ -35,7 +35,7 @@ const HIGH_JAW = 48;
 const LEFT_END = 4;
 const RIGHT_END = 60;
 const MIDDLE = 32;
-const PAST_OF_YES_NO = 50;
+const OUTSIDE_OF_YES_NO = 50;
 const TOUCHING = 6.5;
 const OUTSIDE = 8.5;
 /** Nearest an open ring may stand to a jaw without seeming to touch it. */
@@ -69,7 +69,7 @@ function insideX(it: Marked): number {
 function pegOf(it: Marked): Peg | undefined {
   if (it.state === 'no answer' || it.state === 'does not apply') return undefined;
   if (!it.graded) {
-    return it.state === 'past' ? { form: 'square', x: PAST_OF_YES_NO } : { form: 'ring', x: MIDDLE };
+    return it.state === 'outside' ? { form: 'square', x: OUTSIDE_OF_YES_NO } : { form: 'ring', x: MIDDLE };
   }
   const high = isNearHigh(it);
   if (it.state === 'inside') return { form: 'ring', x: insideX(it) };
@@ -87,7 +87,7 @@ function pegOf(it: Marked): Peg | undefined {
 
 function jawsOf(it: Marked): number[] {
   if (!it.graded) return [MIDDLE];
-  const mustExist = it.state === 'past' && it.ratio === undefined;
+  const mustExist = it.state === 'outside' && it.ratio === undefined;
   return [
     ...(it.low !== undefined || mustExist ? [LOW_JAW] : []),
     ...(it.high !== undefined ? [HIGH_JAW] : []),

@@ -49,7 +49,7 @@ function drawPeg(peg: Peg, k: Scaled): Primitive[] {
     return [
       {
         kind: 'rect',
-        role: 'peg-past',
+        role: 'peg-outside',
         x: k(peg.x - SQUARE / 2),
         y: k(SLOT_Y - SQUARE / 2),
         width: side,

@@ -58,7 +58,7 @@ const limitSchema = z.strictObject({
   applies: z.optional(z.union([name, z.strictObject({ not: name })])),
   graded: z.optional(z.boolean()),
   must_exist: z.optional(z.boolean()),
-  low_is_past: z.optional(z.boolean()),
+  low_is_outside: z.optional(z.boolean()),
   source: z.enum([
     "gear's manual",
     'published source',
@@ -68,7 +68,7 @@ const limitSchema = z.strictObject({
     'geometry',
   ]),
   says: z.string(),
-  past: z.optional(z.string()),
+  outside: z.optional(z.string()),
 });
 
 export const pageSchema = z.strictObject({

@@ -45,7 +45,7 @@ const same = (a: number | undefined, b: number | undefined): boolean =>
 const sameLimit = (a: LimitAnswer, b: LimitAnswer): boolean =>
   a.verdict.state === b.verdict.state && same(a.value, b.value) && same(a.verdict.room, b.verdict.room);
 
-const WORST: readonly State[] = ['past', 'no answer', 'near', 'inside', 'does not apply'];
+const WORST: readonly State[] = ['outside', 'no answer', 'near', 'inside', 'does not apply'];
 
 const worst = ({ answers }: LimitRow): number =>
   Math.min(...[...answers.values()].map((it) => WORST.indexOf(it.verdict.state)));

@@ -6,20 +6,20 @@ import type { LimitAnswer } from '../workbook/judged.ts';
 
 /** Limits as the board shows them: the worst first, each state apart. */
 export interface Standing {
-  readonly past: readonly LimitAnswer[];
+  readonly outside: readonly LimitAnswer[];
   readonly unanswered: readonly LimitAnswer[];
   readonly near: readonly LimitAnswer[];
   readonly inside: readonly LimitAnswer[];
   readonly notApplying: readonly LimitAnswer[];
 }
 
-const ratio = (it: LimitAnswer): number => it.verdict.ratio ?? (it.verdict.state === 'past' ? -1 : 1e9);
+const ratio = (it: LimitAnswer): number => it.verdict.ratio ?? (it.verdict.state === 'outside' ? -1 : 1e9);
 
 export function standingOf(limits: readonly LimitAnswer[]): Standing {
   const of = (state: State): LimitAnswer[] =>
     limits.filter((it) => it.verdict.state === state).sort((a, b) => ratio(a) - ratio(b));
   return {
-    past: of('past'),
+    outside: of('outside'),
     unanswered: of('no answer'),
     near: of('near'),
     inside: of('inside'),
@@ -28,8 +28,8 @@ export function standingOf(limits: readonly LimitAnswer[]): Standing {
 }
 
 /** Limits worst first, those that apply. */
-export const worstFirst = ({ past, unanswered, near, inside }: Standing): readonly LimitAnswer[] => [
-  ...past,
+export const worstFirst = ({ outside, unanswered, near, inside }: Standing): readonly LimitAnswer[] => [
+  ...outside,
   ...unanswered,
   ...near,
   ...inside,

@@ -2,7 +2,7 @@ import type { LimitSample } from './evaluator.ts';
 import { fails, standingOf } from './standing.ts';
 
 /** What happens to another limit, worst first. */
-export const WORSE = ['past', 'no answer', 'further past', 'near', 'less room'] as const;
+export const WORSE = ['outside', 'no answer', 'further outside', 'near', 'less room'] as const;
 export type Worse = (typeof WORSE)[number];
 
 export interface Worsened {
@@ -17,11 +17,11 @@ export interface Worsened {
 const NOISE = 1e-9;
 
 function howWorse(before: LimitSample, after: LimitSample, lost: number): Worse | undefined {
-  if (after.state === 'past' && before.state !== 'past') return 'past';
+  if (after.state === 'outside' && before.state !== 'outside') return 'outside';
   if (after.state === 'no answer' && before.state !== 'no answer') return 'no answer';
-  if (after.state === 'near' && before.state !== 'near' && before.state !== 'past') return 'near';
+  if (after.state === 'near' && before.state !== 'near' && before.state !== 'outside') return 'near';
   if (lost <= NOISE) return undefined;
-  return after.state === 'past' ? 'further past' : 'less room';
+  return after.state === 'outside' ? 'further outside' : 'less room';
 }
 
 /** Every limit but one that stands worse than before: what turns first, then what loses most room. */
@@ -56,10 +56,10 @@ export const mended = (
 const count = (all: readonly Worsened[], ...hows: readonly Worse[]): number =>
   all.filter((it) => hows.includes(it.how)).length;
 
-/** Negative when the first makes fewer limits turn: past or without an answer, then further past, then near. */
+/** Negative when the first makes fewer limits turn: outside or without an answer, then further outside, then near. */
 export const compareTurned = (a: readonly Worsened[], b: readonly Worsened[]): number =>
-  count(a, 'past', 'no answer') - count(b, 'past', 'no answer') ||
-  count(a, 'further past') - count(b, 'further past') ||
+  count(a, 'outside', 'no answer') - count(b, 'outside', 'no answer') ||
+  count(a, 'further outside') - count(b, 'further outside') ||
   count(a, 'near') - count(b, 'near');
 
 const mostLost = (all: readonly Worsened[]): number => Math.max(0, ...all.map((it) => it.lost));

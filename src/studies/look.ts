@@ -6,7 +6,7 @@ import type { Progress } from './study.ts';
 /** Points evaluated between two reports of progress. */
 export const BATCH = 256;
 
-const PAST = STATES.indexOf('past');
+const PAST = STATES.indexOf('outside');
 const NO_ANSWER = STATES.indexOf('no answer');
 
 /** Whether a limit in this state, by its number, fails what is asked of it. */

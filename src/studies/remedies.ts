@@ -26,7 +26,7 @@ export interface Trial {
 export interface Remedy {
   readonly choice: string;
   readonly present: number;
-  /** The nearest value at which the limit is better: not past, or no longer near. */
+  /** The nearest value at which the limit is better: not outside, or no longer near. */
   readonly first: Trial;
   /** The nearest value at which it is inside, when that is another one. */
   readonly inside: Trial | undefined;
@@ -44,7 +44,7 @@ export interface Remedies {
 const isInside = ({ state }: LimitSample): boolean => state === 'inside' || state === 'does not apply';
 
 /**
- * What would mend a limit that is past or near, one choice at a time: for each the nearest value on its step grid,
+ * What would mend a limit that is outside or near, one choice at a time: for each the nearest value on its step grid,
  * inside its usual range, that does, and what that value makes worse elsewhere. First come the choices that make the
  * fewest other limits turn, among those the ones that count things, then the ones that take least room. Throws when
  * there is no such limit.
@@ -59,7 +59,7 @@ export function* remedies(evaluator: Evaluator, ask: RemedyAsk): Study<Remedies>
   };
   const limit = there(start);
   const isBetter = (now: LimitSample): boolean =>
-    isInside(now) || (limit.state === 'past' && now.state === 'near');
+    isInside(now) || (limit.state === 'outside' && now.state === 'near');
   const choices = ask.choices.length;
   let [done, tried] = [1, 0];
 

@@ -61,9 +61,9 @@ function figures({ before, after }: Worsened, words: Words): string {
 }
 
 const BEGINS: Readonly<Record<Worse, string>> = {
-  past: 'Turns past',
+  outside: 'Turns outside',
   'no answer': 'Loses its answer',
-  'further past': 'Goes further past',
+  'further outside': 'Goes further outside',
   near: 'Comes near',
   'less room': 'Loses most room',
 };

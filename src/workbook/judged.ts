@@ -52,12 +52,12 @@ function missing(rule: LimitRule, look: Look): string | undefined {
 }
 
 function judged(rule: LimitRule, look: Look): LimitAnswer {
-  const { name, result, near, graded, mustExist, lowIsPast, own } = rule;
+  const { name, result, near, graded, mustExist, lowIsOutside, own } = rule;
   const value = judgedNumber(look(result).value);
   const low = boundOf(rule.low, look);
   const high = boundOf(rule.high, look);
   const applies = appliesOf(rule, look);
-  const verdict = judge({ value, low, high, near, applies, graded, mustExist, lowIsPast });
+  const verdict = judge({ value, low, high, near, applies, graded, mustExist, lowIsOutside });
   const why = verdict.state === 'no answer' ? missing(rule, look) : undefined;
   return {
     name,

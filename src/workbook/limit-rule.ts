@@ -14,7 +14,7 @@ export interface LimitRule {
   readonly applies?: string | { readonly not: string };
   readonly graded: boolean;
   readonly mustExist: boolean;
-  readonly lowIsPast: boolean;
+  readonly lowIsOutside: boolean;
   /** An owner's own limit, not the workbook's. */
   readonly own?: true;
 }
@@ -28,7 +28,7 @@ const ofCell = (cell: LimitCell): LimitRule => ({
   ...(cell.applies === undefined ? {} : { applies: cell.applies }),
   graded: cell.graded !== false,
   mustExist: cell.must_exist === true,
-  lowIsPast: cell.low_is_past === true,
+  lowIsOutside: cell.low_is_outside === true,
 });
 
 const ofOwn = ({ name, result, low, high, near }: OwnLimit): LimitRule => ({
@@ -39,7 +39,7 @@ const ofOwn = ({ name, result, low, high, near }: OwnLimit): LimitRule => ({
   near,
   graded: true,
   mustExist: false,
-  lowIsPast: false,
+  lowIsOutside: false,
   own: true,
 });
 

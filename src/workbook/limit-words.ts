@@ -45,7 +45,7 @@ function telling(value: number, bound: number | undefined, unit: string, units: 
   return undefined;
 }
 
-/** The bound that a limit's value is nearest to, or past. */
+/** The bound that a limit's value is nearest to, or outside. */
 function nearerBound({ value, low, high }: LimitAnswer): number | undefined {
   if (low === undefined || high === undefined || value === undefined) return low ?? high;
   return high - value < value - low ? high : low;
@@ -63,20 +63,28 @@ export function valueWords(limit: LimitAnswer, units: Units): string {
 export const secondWords = (value: number | undefined, unit: string, units: Units): string | undefined =>
   units === 'both' && unit === 'mm' && value !== undefined ? formatLength(value, { unit: 'in' }) : undefined;
 
-/** "5.3 mm past", "18.7° room"; what is wrong where there is no distance. */
+/** Shares of strength are told in per cent, as plainly as a length is told in its unit. */
+const isShare = (limit: LimitAnswer): boolean => limit.result.endsWith('_utilisation');
+
+const percent = (share: number): string =>
+  `${formatNumber(share * 100, '–', share < 0.001 ? 2 : share < 0.01 ? 1 : 0)} %`;
+
+/** "5.3 mm short", "4 mm too much", "18.7° room", "21 % in hand"; what is wrong where there is no distance. */
 export function roomWords(limit: LimitAnswer, units: Units): string {
   const { verdict, graded, value } = limit;
   const { state, room } = verdict;
   if (state === 'no answer' || state === 'does not apply') return '';
-  if (!graded) return state === 'past' ? 'not held' : 'held';
+  if (!graded) return state === 'outside' ? 'not held' : 'held';
   if (room === undefined) return 'not above 0';
   const unit = judgedUnit(limit);
   const bound = nearerBound(limit);
   const decimals = value === undefined ? undefined : telling(value, bound, unit, units);
   const size = first(Math.abs(room), unit, units, decimals);
-  // 0 is past only where the bound itself is.
-  if (room === 0 && state === 'past') return 'on the bound';
-  return `${size} ${room < 0 ? 'past' : 'room'}`;
+  // 0 is outside only where the bound itself is.
+  if (room === 0 && state === 'outside') return 'on the bound';
+  if (isShare(limit)) return room < 0 ? `${percent(-room)} over` : `${percent(room)} in hand`;
+  if (room >= 0) return `${size} room`;
+  return bound === limit.low ? `${size} short` : `${size} too much`;
 }
 
 /** "at least 50 mm", "at most 1", "50 mm to 250 mm". */
@@ -84,11 +92,11 @@ export function boundWords(limit: LimitAnswer, units: Units): string {
   if (isFlag(limit)) return 'yes';
   const { low, high } = limit;
   const unit = judgedUnit(limit);
-  const lowIsPast = limitNamed(limit.name)?.low_is_past === true;
+  const lowIsOutside = limitNamed(limit.name)?.low_is_outside === true;
   if (low !== undefined && high !== undefined) {
     return `${first(low, unit, units)} to ${first(high, unit, units)}`;
   }
-  if (low !== undefined) return `${lowIsPast ? 'more than' : 'at least'} ${first(low, unit, units)}`;
+  if (low !== undefined) return `${lowIsOutside ? 'more than' : 'at least'} ${first(low, unit, units)}`;
   return high === undefined ? '' : `at most ${first(high, unit, units)}`;
 }
 
@@ -111,17 +119,17 @@ const ASKS: Readonly<Record<LimitCell['source'], string>> = {
   geometry: 'it takes',
 };
 
-/** A limit as a sentence: the value as it is, and, past or near, what was asked for and by whom. */
+/** A limit as a sentence: the value as it is, and, outside or near, what was asked for and by whom. */
 export function limitSentence(limit: LimitAnswer, units: Units): string {
   const cell = limitNamed(limit.name);
   const { state } = limit.verdict;
-  if (state === 'past' && cell?.past !== undefined) return cell.past;
+  if (state === 'outside' && cell?.outside !== undefined) return cell.outside;
   if (state === 'no answer') return `${limitTitle(limit)} has no answer. ${limit.why ?? ''}`.trimEnd();
   const said =
     cell?.says.replace('{value}', valueWords(limit, units)) ??
     `${limitTitle(limit)}: ${valueWords(limit, units)}.`;
   const bound = boundWords(limit, units);
-  if (state !== 'past' && state !== 'near') return said;
+  if (state !== 'outside' && state !== 'near') return said;
   const asks = cell === undefined ? 'you asked for' : ASKS[cell.source];
   return `${said.replace(/\.$/, '')}; ${asks} ${bound}.`;
 }

@@ -1065,7 +1065,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
       near: 10,
       applies: twoStruts,
       graded: true,
-      lowIsPast: true,
+      lowIsOutside: true,
     }),
   );
   put(
@@ -1077,7 +1077,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
       near: 10,
       applies: twoStruts,
       graded: true,
-      lowIsPast: true,
+      lowIsOutside: true,
     }),
   );
   put(
@@ -1089,7 +1089,7 @@ export function plainPlan(it: PlainInputs, to: PlainAnswers): void {
       near: 10,
       applies: oneStrut,
       graded: true,
-      lowIsPast: true,
+      lowIsOutside: true,
     }),
   );
   put(

@@ -6,9 +6,9 @@ const open = openPages();
 describe('the page at first', () => {
   const shown = onePage();
 
-  it('says what is past, why, and by how much', async () => {
+  it('says what is outside, why, and by how much', async () => {
     const page = shown();
-    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('past');
+    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('outside');
     const text = (await page.locator('[data-view="lead"]').textContent()) ?? '';
     expect(text).toContain('The two rudders pass 44.7 mm apart');
     expect(text).toContain('you asked for at least 50 mm');

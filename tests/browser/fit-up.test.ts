@@ -66,7 +66,7 @@ async function theDay(size: Size): Promise<void> {
     .poll(() => page.locator('[data-fitted-limit="drive_headroom"]').getAttribute('data-state'))
     .toBe('inside');
   await put(page, '[data-fitted="upper_bracket_height"]', '900 mm');
-  await page.waitForSelector('[data-fitted-limit="drive_headroom"][data-state="past"]');
+  await page.waitForSelector('[data-fitted-limit="drive_headroom"][data-state="outside"]');
   await expect.poll(() => cut(page, 'port')).toBeGreaterThan(planned);
   await expect.poll(() => page.locator('[data-cut="port"]').textContent()).toMatch(/±.*Cut \d+ mm/);
 

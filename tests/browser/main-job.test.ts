@@ -43,12 +43,12 @@ describe('the job, in the form', () => {
     await field.fill('35 7/16 in');
     await field.press('Enter');
     await expect.poll(() => cellValue(page, 'form', 'upper_bracket_height')).toBeCloseTo(900.1125, 9);
-    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('past');
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('outside');
 
     await page.reload();
     await answered(page);
     await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
-    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('past');
+    await expect.poll(() => stateOf(page, 'drive_headroom')).toBe('outside');
 
     // Undo survives the reload.
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
@@ -70,8 +70,8 @@ describe('the job, in the form', () => {
     await page.locator('[data-view="board"] [data-limit="rudder_gap"] button').first().click();
     await page.getByRole('button', { name: 'Try it: Shims under the lower bracket' }).click();
     await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(4);
-    await expect.poll(() => stateOf(page, 'rudder_gap')).not.toBe('past');
+    await expect.poll(() => stateOf(page, 'rudder_gap')).not.toBe('outside');
     await page.locator('[data-view="title"]').getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('past');
+    await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('outside');
   });
 });

@@ -61,10 +61,12 @@ describe('proposals', () => {
     const { page } = await open(DESK, '#/studies/proposals');
     await page.waitForSelector('[data-view="proposals"] .proposal', { timeout: 60_000 });
     const strip = page.locator('.page-strip');
-    await expect.poll(() => strip.textContent()).toContain('past');
+    await expect.poll(() => strip.textContent()).toContain('outside');
     await page.getByRole('button', { name: 'Try proposal 1' }).click();
-    await page.waitForFunction(() => !document.querySelector('.page-strip')?.textContent?.includes('past'));
+    await page.waitForFunction(
+      () => !document.querySelector('.page-strip')?.textContent?.includes('outside'),
+    );
     await page.getByRole('button', { name: 'Undo the proposal tried' }).click();
-    await page.waitForFunction(() => document.querySelector('.page-strip')?.textContent?.includes('past'));
+    await page.waitForFunction(() => document.querySelector('.page-strip')?.textContent?.includes('outside'));
   }, 120_000);
 });

@@ -28,7 +28,9 @@ describe('own cells', () => {
       .getByLabel(/^At least/)
       .fill('400');
     await root.getByRole('button', { name: 'Set the limit' }).click();
-    await expect.poll(() => root.locator('[data-limit="reach_own"]').getAttribute('data-state')).toBe('past');
+    await expect
+      .poll(() => root.locator('[data-limit="reach_own"]').getAttribute('data-state'))
+      .toBe('outside');
   });
 
   it('refuses a formula with its sentence and keeps it as typed, from page to page', async () => {

@@ -45,10 +45,10 @@ describe('the page Paper', () => {
     const second = page.locator('[data-view="paper"] figure').nth(1);
     await expect
       .poll(() => second.locator('svg').textContent(), { timeout: 30_000 })
-      .toContain('5.3 mm past');
+      .toContain('5.3 mm short');
     await page.getByLabel('Scenario').selectOption('Four shims');
     await expect
       .poll(() => second.locator('svg').textContent(), { timeout: 30_000 })
-      .not.toContain('5.3 mm past');
+      .not.toContain('5.3 mm short');
   });
 });

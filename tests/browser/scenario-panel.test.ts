@@ -9,7 +9,7 @@ describe('the scenario panel', () => {
   it('sets scenarios side by side: differences first, then limits with state and room', async () => {
     const page = desk();
     const table = page.locator('[data-view="scenarios"] table');
-    await table.locator('[data-limit="rudder_gap"][data-state="past"]').waitFor();
+    await table.locator('[data-limit="rudder_gap"][data-state="outside"]').waitFor();
     await expect
       .poll(() => table.getByRole('columnheader').allTextContents())
       .toEqual([
@@ -26,8 +26,8 @@ describe('the scenario panel', () => {
       () => !document.querySelector('[data-view="scenarios"] td')?.textContent?.includes('worked out'),
     );
     const gaps = await cells('Rudder gap');
-    expect(gaps[1]).toContain('past');
-    expect(gaps[1]).toContain('5.3 mm past');
+    expect(gaps[1]).toContain('outside');
+    expect(gaps[1]).toContain('5.3 mm short');
     expect(gaps[2]).toContain('near');
     await expect.poll(() => cellValue(page, 'scenarios', 'shim_count')).toBe(3);
   });

@@ -36,7 +36,7 @@ describe('how sure the owner may be', () => {
     await goTo(page, 'studies/turning');
     await answeredStudy(page, 'turning');
     const row = page.locator('[data-turning="rudder_gap"]');
-    await expect.poll(() => row.textContent()).toContain('is past at first; from 4 shims it holds');
+    await expect.poll(() => row.textContent()).toContain('is outside at first; from 4 shims it holds');
     await expect
       .poll(() => page.locator('[data-turning="shaft_face_gap"]').textContent())
       .toMatch(/None: .* stays inside by/);
@@ -51,7 +51,7 @@ describe('how sure the owner may be', () => {
     const view = page.locator('[data-view="odds"]');
     await expect.poll(() => view.locator('.type-lead').textContent()).toMatch(/holds in .* % .*95 % sure/);
     const gap = await view.locator('[data-odds="rudder_gap"]').textContent();
-    expect(gap).toMatch(/mm past.*%.*%/);
+    expect(gap).toMatch(/mm outside.*%.*%/);
     await view.getByText('wholly').click();
     await answeredStudy(page, 'odds');
     await expect.poll(() => view.locator('[data-odds="rudder_gap"]').textContent()).not.toBe(gap);

@@ -68,9 +68,10 @@ describe('the survey', () => {
     await table.locator('textarea').fill('-250; -190; 700; 800');
     await table.getByRole('button', { name: 'Put these rows in' }).click();
     await page.waitForFunction(
-      () => document.querySelector('[data-limit="port_foot_clear"]')?.getAttribute('data-state') === 'past',
+      () =>
+        document.querySelector('[data-limit="port_foot_clear"]')?.getAttribute('data-state') === 'outside',
     );
-    await expect.poll(() => stateOf(page, 'port_foot_clear')).toBe('past');
+    await expect.poll(() => stateOf(page, 'port_foot_clear')).toBe('outside');
   });
 
   it('shows one row a screenful on a phone, each with its picture', async () => {

@@ -54,8 +54,8 @@ async function measure(page: Page): Promise<void> {
 
 async function mend(page: Page): Promise<void> {
   await goTo(page, 'mount');
-  await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('past');
-  await expect.poll(() => stateOf(page, 'starboard_foot_clear')).toBe('past');
+  await expect.poll(() => stateOf(page, 'rudder_gap')).toBe('outside');
+  await expect.poll(() => stateOf(page, 'starboard_foot_clear')).toBe('outside');
   await page.locator('[data-view="form"] [data-cell="shim_count"] button.stepper').nth(1).click();
   for (const [name, typed] of [
     ['port_foot_y', '-175'],
@@ -63,7 +63,7 @@ async function mend(page: Page): Promise<void> {
   ] as const) {
     await put(page, `[data-view="form"] [data-input="${name}"]`, typed);
   }
-  await expect.poll(() => page.locator('[data-view="board"] [data-state="past"]').count()).toBe(0);
+  await expect.poll(() => page.locator('[data-view="board"] [data-state="outside"]').count()).toBe(0);
 }
 
 async function order(page: Page): Promise<void> {
@@ -118,7 +118,7 @@ async function fitted(page: Page): Promise<void> {
   await expect.poll(() => cut('port')).toBeGreaterThan(planned + 1);
   await expect.poll(() => cut('starboard')).toBeCloseTo(planned, 6);
   await put(page, '[data-fitted="upper_bracket_height"] input', '905 mm');
-  await page.waitForSelector('[data-fitted-limit="drive_headroom"][data-state="past"]');
+  await page.waitForSelector('[data-fitted-limit="drive_headroom"][data-state="outside"]');
   await put(page, '[data-fitted="upper_bracket_height"] input', '792 mm');
   await expect
     .poll(() => page.locator('[data-fitted-limit="drive_headroom"]').getAttribute('data-state'))

@@ -38,7 +38,7 @@ describe('evaluate', () => {
       'shim_sleeve=yes',
     );
     expect(it.results.rudder_gap).toBeCloseTo(44.7009, 4);
-    expect(stateOf(it, 'rudder_gap')).toBe('past');
+    expect(stateOf(it, 'rudder_gap')).toBe('outside');
     expect(it.results.bracket_spacing).toBeCloseTo(35.4375 * 25.4 - 250, 6);
     expect(it.results.lower_packing).toBe(0);
   });
@@ -47,7 +47,7 @@ describe('evaluate', () => {
     const { code, out } = await evaluate('--set', 'shim_count=3');
     expect(code).toBe(0);
     expect(out.indexOf('rudder_gap ')).toBeLessThan(out.indexOf('bearing_gap '));
-    expect(out).toContain('past');
+    expect(out).toContain('outside');
     expect(out).toContain('The gear maker’s manual comes first');
   });
 
@@ -98,9 +98,9 @@ describe('evaluate', () => {
     );
   });
 
-  it('answers a foot off the transom as past', async () => {
+  it('answers a foot off the transom as outside', async () => {
     const it = await answered('--set', 'port_foot_y=-700');
-    expect(stateOf(it, 'port_foot_edge')).toBe('past');
+    expect(stateOf(it, 'port_foot_edge')).toBe('outside');
   });
 
   it('refuses what it does not understand', async () => {
@@ -133,7 +133,7 @@ describe('evaluate', () => {
     expect(answers[2]?.error).toMatch(/JSON object/);
     expect(answers[3]?.error).toMatch(/whole number/);
     expect(answers[4]?.error).toMatch(/bytes/);
-    expect(answers[5] && stateOf(answers[5], 'retained')).toBe('past');
+    expect(answers[5] && stateOf(answers[5], 'retained')).toBe('outside');
     expect(answers[6]?.results.rudder_gap).toBeCloseTo(56.886, 3);
   });
 });

@@ -201,7 +201,7 @@ export function judge(values: Values): Limit[] {
     const value = values.number(name);
     if (value === null) return { name, state: 'no answer', value, low, high };
     const room = Math.min(low === null ? Infinity : value - low, high === null ? Infinity : high - value);
-    return { name, state: room < 0 ? 'past' : room < band ? 'near' : 'inside', value, low, high };
+    return { name, state: room < 0 ? 'outside' : room < band ? 'near' : 'inside', value, low, high };
   });
 }
 

@@ -46,7 +46,7 @@ describe('the limit mark', () => {
 
   it('puts a length that does not exist outside a low jaw at nothing', () => {
     const it = markGeometry({
-      state: 'past',
+      state: 'outside',
       ratio: undefined,
       value: -4,
       low: undefined,

@@ -32,10 +32,10 @@ describe('the limit mark', () => {
     expect(mark({}).some((it) => it.role === 'peg-half')).toBe(false);
   });
 
-  it('leaves nothing in the slot when past: a square outside the jaw', () => {
-    expect(squareMiddle({ state: 'past', value: 40 })).toBe(7.5);
-    expect(squareMiddle({ state: 'past', value: 260, low: 50, high: 250 })).toBe(56.5);
-    expect(ringX({ state: 'past', value: 40 })).toBeUndefined();
+  it('leaves nothing in the slot when outside: a square outside the jaw', () => {
+    expect(squareMiddle({ state: 'outside', value: 40 })).toBe(7.5);
+    expect(squareMiddle({ state: 'outside', value: 260, low: 50, high: 250 })).toBe(56.5);
+    expect(ringX({ state: 'outside', value: 40 })).toBeUndefined();
   });
 
   it('has no peg and dashed lines without an answer', () => {
@@ -47,11 +47,11 @@ describe('the limit mark', () => {
   it('threads a yes on its one jaw and sets a no beside it', () => {
     const yesNo = { low: null, high: null, value: null, roomRatio: null };
     expect(ringX(yesNo)).toBe(32);
-    expect(squareMiddle({ ...yesNo, state: 'past' })).toBe(50);
+    expect(squareMiddle({ ...yesNo, state: 'outside' })).toBe(50);
   });
 
   it('is 42 by 13 in a cell', () => {
-    const cell = drawMark({ state: 'past', value: 260, low: 50, high: 250, roomRatio: -0.1 }, 'cell');
+    const cell = drawMark({ state: 'outside', value: 260, low: 50, high: 250, roomRatio: -0.1 }, 'cell');
     expect([cell.width, cell.height]).toEqual([42, 13]);
     const square = cell.primitives.find((it) => it.kind === 'rect');
     expect(square?.kind === 'rect' ? square.x + square.width : 99).toBeLessThanOrEqual(42);

@@ -72,7 +72,7 @@ describe('ScenarioAnswers', () => {
     idle.runAll();
     // The figures of the case in the model page: 44.7009 with three shims, 56.8860 with four.
     expect(answers.answers.get('Three')?.limits.get('rudder_gap')).toMatchObject({
-      verdict: { state: 'past' },
+      verdict: { state: 'outside' },
     });
     expect(answers.answers.get('Three')?.answer('rudder_gap')?.value).toBeCloseTo(44.7009, 4);
     expect(answers.answers.get('Four')?.answer('rudder_gap')?.value).toBeCloseTo(56.886, 3);
@@ -144,7 +144,7 @@ describe('compareScenarios', () => {
 
   it('sets the limits worst first and leaves out those that apply nowhere', () => {
     const { limits } = compared(threeAndFour());
-    expect(limits[0]?.answers.get('Three')?.verdict.state).toBe('past');
+    expect(limits[0]?.answers.get('Three')?.verdict.state).toBe('outside');
     expect(limits.some((it) => it.name === 'single_strut_cut')).toBe(false);
     expect(limits.find((it) => it.name === 'rudder_gap')?.differs).toBe(true);
     expect(limits.find((it) => it.name === 'drive_headroom')?.differs).toBe(false);

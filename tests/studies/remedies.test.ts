@@ -23,9 +23,9 @@ const run = (limits: readonly PlainLimit[], ask: Partial<RemedyAsk>, inputs = { 
   finish(remedies(plainEvaluator(inputs, limits), { limit: 'gap', choices: [], accepted: [], ...ask }));
 
 describe('remedies', () => {
-  it('gives for each choice the nearest value that is not past, and the nearest that is inside', () => {
+  it('gives for each choice the nearest value that is not outside, and the nearest that is inside', () => {
     const found = run([gap, bolts, hole, still], { choices: [height, sheets] });
-    expect(found.limit).toMatchObject({ state: 'past', value: 44 });
+    expect(found.limit).toMatchObject({ state: 'outside', value: 44 });
     const by = new Map(found.remedies.map((it) => [it.choice, it]));
     expect(by.get('sheets')).toMatchObject({
       present: 3,
@@ -54,7 +54,7 @@ describe('remedies', () => {
     expect(run([gap, twin, bolts], { choices: [sheets] }).remedies[0]?.first.mends).toEqual(['twin']);
   });
 
-  it('brings a limit that is near inside, and leaves one that is not called past alone', () => {
+  it('brings a limit that is near inside, and leaves one that is not called outside alone', () => {
     const found = run([gap, bolts], { choices: [sheets] }, { sheets: 4, height: 250 });
     expect(found.limit.state).toBe('near');
     expect(found.remedies).toMatchObject([
@@ -69,7 +69,7 @@ describe('remedies', () => {
     expect(order([gap, bolts, hole])).toEqual(['sheets', 'height']);
     // Now the fourth sheet brings the bolts near.
     expect(order([gap, { ...bolts, near: 0.2 }, hole])).toEqual(['height', 'sheets']);
-    // And now the height pushes the hole past, which is worse.
+    // And now the height pushes the hole outside, which is worse.
     expect(order([gap, { ...bolts, near: 0.2 }, { ...hole, low: 160 }])).toEqual(['sheets', 'height']);
   });
 
@@ -81,7 +81,7 @@ describe('remedies', () => {
     expect(down?.first).toMatchObject({ value: 270 });
   });
 
-  it('looks past a window too narrow for its coarse look', () => {
+  it('looks beyond a window too narrow for its coarse look', () => {
     const window: PlainLimit = { name: 'gap', of: (input) => Math.abs(input('height') - 340), high: 2 };
     const fine: Choice = { ...height, step: 1 };
     expect(run([window], { choices: [fine] }).remedies[0]?.first.value).toBe(338);

@@ -109,18 +109,18 @@ describe('turning values in sentences', () => {
 
   it('name each turn', () => {
     const [one, all] = turned({ of: shims, low: 3.5 }, true);
-    expect(one).toBe('The limit on clearance is past at first; from 4 mm it holds.');
+    expect(one).toBe('The limit on clearance is outside at first; from 4 mm it holds.');
     expect(all).toBe(
       'One limit turns between 0 and 10 mm, nearest to 3 the limit on clearance at 4 mm; 11 values looked at.',
     );
   });
 
-  it('say how far a limit that never turns stays inside, or past', () => {
+  it('say how far a limit that never turns stays inside, or outside', () => {
     expect(turned({ of: (x) => 20 + shims(x), low: 0 })[0]).toBe(
       'None: between 0 and 10 mm, clearance stays inside by at least 20 mm.',
     );
     expect(turned({ of: (x) => -20 - shims(x), low: 0 })[0]).toBe(
-      'None: between 0 and 10 mm, clearance stays past by at least 20 mm.',
+      'None: between 0 and 10 mm, clearance stays outside by at least 20 mm.',
     );
     expect(turned({ of: () => 5, low: 0 })[0]).toBe('None: shims does not move clearance.');
     expect(turned({ of: () => null, low: 0 })[0]).toBe('None: between 0 and 10 mm, clearance has no answer.');

@@ -74,14 +74,14 @@ describe('what would mend the case to start from', () => {
     );
   });
 
-  it('says what turns past', () => {
+  it('says what turns outside', () => {
     const { found, words } = mend({ shim_count: 3 }, 'rudder_gap');
     const foot = found.remedies.find((it) => it.choice === 'shaft_foot_height');
     if (foot === undefined) throw new Error('The foot of the shaft should reach the gap.');
     expect(remedySentence(foot, false, words)).toBe('Shaft foot at 355 mm gives 50.0 mm.');
-    const [past, none] = worseSentences(foot.first, words);
-    expect(past).toBe(
-      'Turns past: bearing to clamp, from 110 mm to −145 mm (at least 50 mm); under water, from 1 to 0.77 (at least 0.95).',
+    const [outside, none] = worseSentences(foot.first, words);
+    expect(outside).toBe(
+      'Turns outside: bearing to clamp, from 110 mm to −145 mm (at least 50 mm); under water, from 1 to 0.77 (at least 0.95).',
     );
     expect(none).toMatch(/^Loses its answer: .+; and \d more\.$/);
   });

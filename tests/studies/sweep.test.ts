@@ -35,7 +35,7 @@ describe('sweep', () => {
     const { turnings } = swept([square]);
     expect(turnings).toHaveLength(1);
     const [turning] = turnings;
-    expect(turning).toMatchObject({ limit: 'y', from: 'holds', to: 'past' });
+    expect(turning).toMatchObject({ limit: 'y', from: 'holds', to: 'outside' });
     expect(turning?.at).toBeLessThanOrEqual(Math.sqrt(50));
     expect(Math.sqrt(50) - (turning?.at ?? 0)).toBeLessThanOrEqual(1e-5);
     expect((turning?.above ?? 0) - (turning?.below ?? 0)).toBeLessThanOrEqual(1e-5);
@@ -44,20 +44,20 @@ describe('sweep', () => {
   it('finds both ends of a window narrower than the points are apart', () => {
     const window: PlainLimit = { name: 'y', of: (input) => Math.abs(input('x') - 4.4), high: 0.05 };
     const { turnings } = swept([window]);
-    expect(turnings.map((it) => it.to)).toEqual(['holds', 'past']);
+    expect(turnings.map((it) => it.to)).toEqual(['holds', 'outside']);
     expect(turnings[0]?.at).toBeCloseTo(4.35, 4);
     expect(turnings[1]?.at).toBeCloseTo(4.45, 4);
   });
 
-  it('tells a limit without an answer, or that does not apply, from one that is past', () => {
+  it('tells a limit without an answer, or that does not apply, from one that is outside', () => {
     const { turnings } = swept([
       { name: 'y', of: (input) => (input('x') < 2.5 ? null : input('x')), low: 5 },
       { name: 'z', of: () => 1, low: 5, applies: (input) => input('x') >= 7.25 },
     ]);
     expect(turnings.map(({ limit, from, to }) => [limit, from, to])).toEqual([
-      ['y', 'no answer', 'past'],
-      ['y', 'past', 'holds'],
-      ['z', 'does not apply', 'past'],
+      ['y', 'no answer', 'outside'],
+      ['y', 'outside', 'holds'],
+      ['z', 'does not apply', 'outside'],
     ]);
     for (const [i, x] of [2.5, 5, 7.25].entries()) expect(turnings[i]?.at).toBeCloseTo(x, 4);
   });
@@ -69,8 +69,8 @@ describe('sweep', () => {
     });
     expect(points.map((it) => it.x)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
     expect(turnings.map(({ at, from, to }) => [at, from, to])).toEqual([
-      [4, 'past', 'holds'],
-      [7, 'holds', 'past'],
+      [4, 'outside', 'holds'],
+      [7, 'holds', 'outside'],
     ]);
   });
 
@@ -128,8 +128,8 @@ describe('sweeps of the case to start from', () => {
       }),
     );
     const at = (limit: string) => result.turnings.filter((it) => it.limit === limit);
-    expect(at('rudder_gap')).toMatchObject([{ at: 4, from: 'past', to: 'holds' }]);
-    expect(at('bolt_utilisation')).toMatchObject([{ at: 6, from: 'holds', to: 'past' }]);
+    expect(at('rudder_gap')).toMatchObject([{ at: 4, from: 'outside', to: 'holds' }]);
+    expect(at('bolt_utilisation')).toMatchObject([{ at: 6, from: 'holds', to: 'outside' }]);
     const values = (shims: number) => result.points.find((it) => it.x === shims)?.values ?? [];
     expect(values(3)[0]).toBeCloseTo(44.7009, 4);
     expect(values(4)[0]).toBeCloseTo(56.886, 4);

@@ -23,20 +23,20 @@ const limitOf = (name: string, changes: Inputs, judged: Plan = plan): LimitAnswe
 
 /** One input moved until its result stands on the bound, then a thousandth to either side. */
 function turns(name: string, fixed: Inputs, input: string, from: number, to: number): void {
-  const past = (value: number): boolean =>
-    limitOf(name, { ...fixed, [input]: value }).verdict.state === 'past';
-  expect([past(from), past(to)].sort()).toEqual([false, true]);
-  let [held, lost] = past(from) ? [to, from] : [from, to];
+  const isOut = (value: number): boolean =>
+    limitOf(name, { ...fixed, [input]: value }).verdict.state === 'outside';
+  expect([isOut(from), isOut(to)].sort()).toEqual([false, true]);
+  let [held, lost] = isOut(from) ? [to, from] : [from, to];
   for (let step = 0; step < 45; step++) {
     const middle = (held + lost) / 2;
-    if (past(middle)) lost = middle;
+    if (isOut(middle)) lost = middle;
     else held = middle;
   }
   const on = limitOf(name, { ...fixed, [input]: held });
   expect(on.verdict.room).toBeCloseTo(0, 6);
   expect(on.verdict.state).toBe('near');
   expect(limitOf(name, { ...fixed, [input]: lost + Math.sign(lost - held) * 1e-3 }).verdict.state).toBe(
-    'past',
+    'outside',
   );
 }
 
@@ -45,7 +45,7 @@ function turnsAt(name: string, fixed: Inputs, input: string, value: number, outw
   const at = (it: number) => limitOf(name, { ...fixed, [input]: it }).verdict;
   expect(at(value).state).toBe('near');
   expect(at(value).room).toBeCloseTo(0, 9);
-  expect(at(value + outward * 1e-3).state).toBe('past');
+  expect(at(value + outward * 1e-3).state).toBe('outside');
   expect(at(value - outward * 1e-3).state).toBe('near');
 }
 
@@ -86,7 +86,7 @@ describe('common practice, no source: the limit turns exactly there', { timeout:
     // Both struts over half a tube long: two tubes, and no third.
     const long = { ...supply, port_foot_y: -500, starboard_foot_y: 500 };
     expect(limitOf('strut_tubes_needed', long)).toMatchObject({ value: 2, verdict: { state: 'inside' } });
-    expect(limitOf('strut_tubes_needed', { ...long, strut_supply_count: 1 }).verdict.state).toBe('past');
+    expect(limitOf('strut_tubes_needed', { ...long, strut_supply_count: 1 }).verdict.state).toBe('outside');
   });
 
   it('arms spread 40° to 80°', () => {
@@ -115,7 +115,7 @@ describe('common practice, no source: the limit turns exactly there', { timeout:
       state: 'near',
       room: 0,
     });
-    expect(limitOf('three_diameters', { port_foot_height: 804.001 }, judged).verdict.state).toBe('past');
+    expect(limitOf('three_diameters', { port_foot_height: 804.001 }, judged).verdict.state).toBe('outside');
   });
 
   it('two brackets in every installation: with the upper one down on the lower nothing holds the shaft', () => {
@@ -164,6 +164,6 @@ describe('a single strut of 33.4 × 3.4', () => {
     expect(stalled / steering).toBeCloseTo(1.3 / 0.35, 9);
     expect(leverAtYield(stalled, 1)).toBeLessThan(inches(6));
     const single = { strut_count: 1, single_strut_od: 33.4, single_strut_wall: 3.4 };
-    expect(limitOf('strut_utilisation', single).verdict.state).toBe('past');
+    expect(limitOf('strut_utilisation', single).verdict.state).toBe('outside');
   });
 });

@@ -23,24 +23,24 @@ const answer = (name: string, value: number | undefined, low?: number, high?: nu
     applies: true,
     graded,
     mustExist: cell.must_exist === true,
-    lowIsPast: cell.low_is_past === true,
+    lowIsOutside: cell.low_is_outside === true,
   });
   return { name, result: cell.result, value, low, high, near: cell.near, graded, verdict };
 };
 
 describe('the words of a limit', () => {
   it('give distance and direction', () => {
-    expect(roomWords(answer('rudder_gap', 44.7009, 50), 'both')).toBe('5.3 mm past');
+    expect(roomWords(answer('rudder_gap', 44.7009, 50), 'both')).toBe('5.3 mm short');
     expect(roomWords(answer('strut_spread', 61.2579, 45, 90), 'mm')).toBe('16.3° room');
-    expect(roomWords(answer('bolt_utilisation', 0.864, undefined, 1), 'mm')).toBe('0.14 room');
-    expect(roomWords(answer('rudder_gap', 44.7009, 50), 'in')).toBe('3⁄16 in past');
+    expect(roomWords(answer('bolt_utilisation', 0.864, undefined, 1), 'mm')).toBe('14 % in hand');
+    expect(roomWords(answer('rudder_gap', 44.7009, 50), 'in')).toBe('3⁄16 in short');
   });
 
-  it('show enough decimals that what is past does not read like its bound', () => {
-    const justPast = answer('rudder_gap', 49.998, 50);
-    expect(justPast.verdict.state).toBe('past');
-    expect(valueWords(justPast, 'mm')).toBe('49.998 mm');
-    expect(roomWords(justPast, 'mm')).toBe('0.002 mm past');
+  it('show enough decimals that what is outside does not read like its bound', () => {
+    const justOutside = answer('rudder_gap', 49.998, 50);
+    expect(justOutside.verdict.state).toBe('outside');
+    expect(valueWords(justOutside, 'mm')).toBe('49.998 mm');
+    expect(roomWords(justOutside, 'mm')).toBe('0.002 mm short');
     expect(valueWords(answer('rudder_gap', 50, 50), 'mm')).toBe('50 mm');
     expect(roomWords(answer('rudder_gap', 50, 50), 'mm')).toBe('0 mm room');
   });

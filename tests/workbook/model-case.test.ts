@@ -74,23 +74,23 @@ describe('the model’s case to start from', () => {
     }
     for (let count = 0; count <= 6; count++) {
       const it = answersOf({ shim_count: count });
-      expect(stateOf(it, 'rudder_gap') === 'past').toBe(count < 4);
-      expect(stateOf(it, 'bolt_utilisation') === 'past').toBe(count >= 6);
+      expect(stateOf(it, 'rudder_gap') === 'outside').toBe(count < 4);
+      expect(stateOf(it, 'bolt_utilisation') === 'outside').toBe(count >= 6);
     }
   });
 
   it('keeps too little free shaft with the upper bracket at 900, and enough at 890', () => {
     const at900 = answersOf({ upper_bracket_height: 900 });
     expect(at900.results.drive_headroom).toBeCloseTo(10, 9);
-    expect(stateOf(at900, 'drive_headroom')).toBe('past');
+    expect(stateOf(at900, 'drive_headroom')).toBe('outside');
     const at890 = answersOf({ upper_bracket_height: 890 });
     expect(at890.results.drive_headroom).toBeCloseTo(20, 9);
     expect(stateOf(at890, 'drive_headroom')).toBe('inside');
   });
 
-  it('has shaft_face_gap past once the transom is raked aft so that the tube closes on its top edge', () => {
+  it('has shaft_face_gap outside once the transom is raked aft so that the tube closes on its top edge', () => {
     const it = answersOf({ transom_rake: 20, single_foot_height: 700 });
     expect(it.results.shaft_face_gap).toBeLessThan(0);
-    expect(stateOf(it, 'shaft_face_gap')).toBe('past');
+    expect(stateOf(it, 'shaft_face_gap')).toBe('outside');
   });
 });

@@ -10,7 +10,7 @@ export interface SecondLimit {
   readonly value: number | null;
   readonly low: number | null;
   readonly high: number | null;
-  readonly state: 'inside' | 'near' | 'past' | 'no answer' | 'does not apply';
+  readonly state: 'inside' | 'near' | 'outside' | 'no answer' | 'does not apply';
   readonly room: number | null;
   readonly ratio: number | null;
 }
@@ -516,7 +516,7 @@ export function secondModel(inputs: Inputs): SecondModel {
     readonly applies?: boolean;
     /** Yes/no: a state alone. */
     readonly alone?: true;
-    /** The low bound itself is past. */
+    /** The low bound itself is outside. */
     readonly above?: true;
     /** Past, and without room, when not above 0. */
     readonly exists?: true;
@@ -526,20 +526,20 @@ export function secondModel(inputs: Inputs): SecondModel {
   const standing = (value: number | null, rule: Rule): Standing => {
     if (rule.applies === false) return ['does not apply', null, null];
     if (value === null) return ['no answer', null, null];
-    if (rule.exists && value <= 0) return ['past', null, null];
+    if (rule.exists && value <= 0) return ['outside', null, null];
     const room = Math.min(
       rule.low === undefined ? Number.POSITIVE_INFINITY : value - rule.low,
       rule.high === undefined ? Number.POSITIVE_INFINITY : rule.high - value,
     );
-    const past = room < 0 || (rule.above === true && room === 0);
-    if (rule.alone) return [past ? 'past' : 'inside', null, null];
+    const outside = room < 0 || (rule.above === true && room === 0);
+    if (rule.alone) return [outside ? 'outside' : 'inside', null, null];
     const span =
       rule.low !== undefined && rule.high !== undefined
         ? rule.high - rule.low
         : Math.abs(rule.low ?? rule.high ?? NONE);
     // Two bounds that meet leave no span; the model is silent, and a bound of 0 shows the way.
     const ratio = room / (span === 0 ? 100 : span);
-    return [past ? 'past' : room < (rule.near ?? 0) ? 'near' : 'inside', room, ratio];
+    return [outside ? 'outside' : room < (rule.near ?? 0) ? 'near' : 'inside', room, ratio];
   };
   const limit = (name: string, rule: Rule): void => {
     const judged = rule.value === undefined ? (results[name] ?? null) : rule.value;
@@ -599,7 +599,7 @@ export function secondModel(inputs: Inputs): SecondModel {
 
   let leastRatio: number | null = null;
   for (const { state, ratio } of limits) {
-    const counted = ratio ?? (state === 'past' ? -1 : null);
+    const counted = ratio ?? (state === 'outside' ? -1 : null);
     if (counted !== null && (leastRatio === null || counted < leastRatio)) leastRatio = counted;
   }
   return {

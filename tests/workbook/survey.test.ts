@@ -168,17 +168,17 @@ describe('what is listed round the mount', () => {
     // The port foot is centred 170 to port at 790, 60 wide and 120 high.
     const outside = rows(BARE, 'keep_outs_outside', [[-260, -205, 700, 800]]);
     expect(ask(outside, 'port_foot_clear')).toBeCloseTo(5, 9);
-    expect(stateOf(outside, 'port_foot_clear')).toBe('past');
+    expect(stateOf(outside, 'port_foot_clear')).toBe('outside');
     expect(stateOf(outside, 'single_foot_clear')).toBe('does not apply');
     expect(stateOf(outside, 'port_foot_holes_border')).toBe('inside');
     // The lower bolts stand 70 to each side at 250: 30 below a stringer, less half of 12.
     const inside = rows(BARE, 'keep_outs_inside', [[-400, 400, 280, 320]]);
     expect(ask(inside, 'lower_holes_clear')).toBeCloseTo(24, 9);
-    expect(stateOf(inside, 'lower_holes_clear')).toBe('past');
+    expect(stateOf(inside, 'lower_holes_clear')).toBe('outside');
     expect(stateOf(inside, 'lower_clear')).toBe('does not apply');
     // A plate of 15 000 mm² is 122.47 square, so it reaches to 311.2: into the stringer, which ends 320 high.
     expect(ask(inside, 'lower_plates_clear')).toBeCloseTo(280 - 250 - Math.sqrt(15000) / 2, 9);
-    expect(stateOf(inside, 'lower_plates_clear')).toBe('past');
+    expect(stateOf(inside, 'lower_plates_clear')).toBe('outside');
     expect(stateOf(inside, 'port_foot_plates_clear')).toBe('inside');
     expect(stateOf(BARE, 'lower_plates_clear')).toBe('does not apply');
   });
@@ -204,8 +204,8 @@ describe('what is listed round the mount', () => {
     expect(stateOf(BARE, 'shaft_side_lean')).toBe('inside');
     expect(stateOf(lean(-0.7), 'shaft_side_lean')).toBe('inside');
     expect(stateOf(lean(1), 'shaft_side_lean')).toBe('near');
-    expect(stateOf(lean(1.01), 'shaft_side_lean')).toBe('past');
-    expect(stateOf(lean(-1.01), 'shaft_side_lean')).toBe('past');
+    expect(stateOf(lean(1.01), 'shaft_side_lean')).toBe('outside');
+    expect(stateOf(lean(-1.01), 'shaft_side_lean')).toBe('outside');
     // A boat that lists 1.5° to starboard: an upright shaft reads 1.5°, one that leans 0.3° to port 1.2°.
     expect(ask(put(lean(-0.3), 'list_reading', 1.5), 'shaft_level_athwart')).toBeCloseTo(1.2, 12);
   });
@@ -214,7 +214,7 @@ describe('what is listed round the mount', () => {
     const backstay = rows(BARE, 'obstacles', [[-200, 0, 900, 12000, 4]]);
     // The shaft's axis is upright at 164.6587 with four shims.
     expect(ask(backstay, 'vane_air_gap')).toBeCloseTo(ask(BARE, 'shaft_x') + 200 - 350 - 4, 6);
-    expect(stateOf(backstay, 'vane_air_gap')).toBe('past');
+    expect(stateOf(backstay, 'vane_air_gap')).toBe('outside');
     expect(stateOf(backstay, 'drive_air_gap')).toBe('inside');
   });
 });

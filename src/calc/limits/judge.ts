@@ -1,5 +1,5 @@
 /** How a result stands to its limit. */
-export type State = 'inside' | 'near' | 'past' | 'no answer' | 'does not apply';
+export type State = 'inside' | 'near' | 'outside' | 'no answer' | 'does not apply';
 
 /** What is judged, in the result's unit. */
 export interface Judged {
@@ -14,10 +14,10 @@ export interface Judged {
   readonly applies: boolean | undefined;
   /** A yes/no limit has a state alone. */
   readonly graded: boolean;
-  /** A value that is not above 0 is past as well: a length that must exist. It then has no room. */
+  /** A value that is not above 0 is outside as well: a length that must exist. It then has no room. */
   readonly mustExist?: boolean;
-  /** The low bound itself is past. */
-  readonly lowIsPast?: boolean;
+  /** The low bound itself is outside. */
+  readonly lowIsOutside?: boolean;
 }
 
 export interface Verdict {
@@ -41,15 +41,16 @@ export function spanOf(low: number, high: number): number {
   return bound === 0 || bound === Number.POSITIVE_INFINITY ? ZERO_BOUND : Math.abs(bound);
 }
 
-/** Signed distance to the nearer bound; negative past it. */
+/** Signed distance to the nearer bound; negative outside it. */
 export const roomOf = (
   value: number,
   low = Number.NEGATIVE_INFINITY,
   high = Number.POSITIVE_INFINITY,
 ): number => Math.min(value - low, high - value);
 
-/** Whether a value with so much room is past its limit. */
-export const isPast = (room: number, lowIsPast: boolean): boolean => room < 0 || (room === 0 && lowIsPast);
+/** Whether a value with so much room is outside its limit. */
+export const isOutside = (room: number, lowIsOutside: boolean): boolean =>
+  room < 0 || (room === 0 && lowIsOutside);
 
 /** State, room and room ratio of one limit. */
 export function judge(it: Judged): Verdict {
@@ -58,11 +59,11 @@ export function judge(it: Judged): Verdict {
   if (it.applies === undefined || value === undefined || Number.isNaN(low) || Number.isNaN(high)) {
     return without('no answer');
   }
-  if (it.mustExist && !(value > 0)) return without('past');
+  if (it.mustExist && !(value > 0)) return without('outside');
   const room = roomOf(value, low, high);
-  const past = isPast(room, it.lowIsPast === true);
-  if (!it.graded) return without(past ? 'past' : 'inside');
-  const state = past ? 'past' : room < it.near ? 'near' : 'inside';
+  const outside = isOutside(room, it.lowIsOutside === true);
+  if (!it.graded) return without(outside ? 'outside' : 'inside');
+  const state = outside ? 'outside' : room < it.near ? 'near' : 'inside';
   return { state, room, ratio: room / spanOf(low, high) };
 }
 
@@ -76,12 +77,12 @@ export interface LeastRoom {
   readonly value: number;
 }
 
-/** The room ratio that a limit past without room counts as when the least room is looked for. */
-export const PAST_WITHOUT_ROOM = -1;
+/** The room ratio that a limit outside without room counts as when the least room is looked for. */
+export const OUTSIDE_WITHOUT_ROOM = -1;
 
-/** What a limit counts as when the least room is looked for: its room ratio, or that of one past without room. */
+/** What a limit counts as when the least room is looked for: its room ratio, or that of one outside without room. */
 export const leastRatio = ({ ratio, state }: Verdict): number | undefined =>
-  ratio ?? (state === 'past' ? PAST_WITHOUT_ROOM : undefined);
+  ratio ?? (state === 'outside' ? OUTSIDE_WITHOUT_ROOM : undefined);
 
 /** The smallest room ratio over the limits that apply. */
 export function leastRoom(limits: Iterable<Named>): LeastRoom | undefined {

@@ -4,7 +4,7 @@ import type { State } from './judge.ts';
 export const STATES = [
   'inside',
   'near',
-  'past',
+  'outside',
   'no answer',
   'does not apply',
 ] as const satisfies readonly State[];

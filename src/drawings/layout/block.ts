@@ -55,7 +55,7 @@ export function figureLine(
   style: TextStyle,
   role: TextRole = 'text',
 ): Line {
-  const box = state === 'past' ? 'plate' : state === 'near' ? 'frame' : undefined;
+  const box = state === 'outside' ? 'plate' : state === 'near' ? 'frame' : undefined;
   const runs = figure.map((text, i): Run => {
     if (box === 'plate') return { text, style, role: 'text-plate' };
     if (i === 0) return { text, style, role };

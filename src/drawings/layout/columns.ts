@@ -70,7 +70,7 @@ export function letter(
 }
 
 const rank = (state: ChainItem['dimension']['state']): number =>
-  state === 'past' ? 0 : state === 'near' ? 1 : 2;
+  state === 'outside' ? 0 : state === 'near' ? 1 : 2;
 
 function placeChain({ chain, height }: Lettered, scale: number, zero: number): PlacedChainItem[] {
   const base = Math.max(...chain.map((it) => it.reach)) * scale + CLEAR;

@@ -6,7 +6,7 @@ import { bestSpot, type Spot } from './detail-spot.ts';
 
 /** What it is worth to enlarge a clearance: the worse its state the more; nothing when a label beside it says it all. */
 export function weightOf({ dimension: { state, place } }: Small): number {
-  if (state === 'past') return 8;
+  if (state === 'outside') return 8;
   if (state === 'near') return 4;
   return place === 'here' ? 1 : 0;
 }

@@ -23,7 +23,7 @@ export type PageRole =
   | 'jaw'
   | 'peg'
   | 'peg-half'
-  | 'peg-past'
+  | 'peg-outside'
   | 'slot-dashed'
   | 'jaw-dashed';
 

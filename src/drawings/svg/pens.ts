@@ -61,7 +61,7 @@ export const pens: Readonly<Record<Role | PageRole, Pen>> = {
   jaw: pen('ink', 2.5),
   peg: pen('ink', 2, 'sheet'),
   'peg-half': pen(null, 0, 'ink'),
-  'peg-past': pen(null, 0, 'ink'),
+  'peg-outside': pen(null, 0, 'ink'),
   'slot-dashed': pen('ink', 2, null, '3 3'),
   'jaw-dashed': pen('ink', 2.5, null, '3 3'),
 };

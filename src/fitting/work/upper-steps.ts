@@ -74,7 +74,7 @@ export function upperSteps(given: WorkGiven): readonly WorkStep[] {
       why: 'This is the last time that something can be moved.',
       tools: 'Plumb bob, tape, level',
       hands: 'Two',
-      check: 'The bob reads as before, and no limit under As fitted is past.',
+      check: 'The bob reads as before, and no limit under As fitted is outside.',
       otherwise:
         'Mark the other holes from the foot as it lies, or call the yard. Never pull the shaft over with bolts.',
     },

@@ -4,7 +4,7 @@ import { standIns } from '../../plan/stand-ins.ts';
 import { formatValue } from '../../units/format-value.ts';
 import type { Judgement, LimitAnswer } from '../../workbook/judged.ts';
 
-const ORDER = ['past', 'no answer', 'near'];
+const ORDER = ['outside', 'no answer', 'near'];
 
 function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string {
   const cell = cellNamed(result) ?? plan.ownCells.find((it) => it.name === result);
@@ -13,7 +13,7 @@ function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string 
   return `${cell?.label ?? result}: ${verdict.state}${shown === '' ? '' : `, ${shown}`}`;
 }
 
-/** What a message says of a plan: on how much it rests, then the limits past, without an answer and near. */
+/** What a message says of a plan: on how much it rests, then the limits outside, without an answer and near. */
 export function mailLines(plan: Plan, judgement: Judgement): readonly string[] {
   const told = judgement.limits
     .filter((it) => ORDER.includes(it.verdict.state))

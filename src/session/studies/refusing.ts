@@ -17,11 +17,11 @@ interface Check {
 
 /** A check made point by point. */
 const eachPoint =
-  (isPast: (columns: readonly Column[], i: number) => boolean): Refusing =>
+  (isOutside: (columns: readonly Column[], i: number) => boolean): Refusing =>
   (columns, count, refused) => {
     let any = false;
     for (let i = 0; i < count; i++) {
-      if (!isPast(columns, i)) continue;
+      if (!isOutside(columns, i)) continue;
       refused[i] = 1;
       any = true;
     }

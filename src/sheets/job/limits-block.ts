@@ -22,9 +22,9 @@ const markOf = (it: LimitAnswer) => ({
   roomRatio: it.verdict.ratio ?? null,
 });
 
-const ratio = (it: LimitAnswer): number => it.verdict.ratio ?? (it.verdict.state === 'past' ? -1 : 1e9);
+const ratio = (it: LimitAnswer): number => it.verdict.ratio ?? (it.verdict.state === 'outside' ? -1 : 1e9);
 
-const ORDER = ['past', 'no answer', 'near', 'inside'];
+const ORDER = ['outside', 'no answer', 'near', 'inside'];
 
 /** Limits that apply, the worst first. */
 const sorted = ({ judgement }: SheetInput): LimitAnswer[] =>
@@ -32,7 +32,7 @@ const sorted = ({ judgement }: SheetInput): LimitAnswer[] =>
     .filter((it) => it.verdict.state !== 'does not apply')
     .sort((a, b) => ORDER.indexOf(a.verdict.state) - ORDER.indexOf(b.verdict.state) || ratio(a) - ratio(b));
 
-/** Those that must be seen: past, near, or without an answer. */
+/** Those that must be seen: outside, near, or without an answer. */
 const pressing = (all: readonly LimitAnswer[]): readonly LimitAnswer[] =>
   all.filter((it) => it.verdict.state !== 'inside');
 
@@ -40,7 +40,7 @@ const pressing = (all: readonly LimitAnswer[]): readonly LimitAnswer[] =>
 export const limitsLeast = (input: SheetInput): number =>
   Math.ceil(pressing(sorted(input)).length / PRESSING_COLUMNS) * PRESSING_LINE + LINE + 1;
 
-/** Mark, state, name, and how far past or near it is to what is allowed. */
+/** Mark, state, name, and how far outside or near it is to what is allowed. */
 function pressingLine(
   sheet: Sheet,
   it: LimitAnswer,
@@ -77,7 +77,7 @@ function insideLine(
 }
 
 /**
- * Those past, near or unanswered first; those inside a line each, least room first, as far as `to` leaves room:
+ * Those outside, near or unanswered first; those inside a line each, least room first, as far as `to` leaves room:
  * the rest is counted.
  */
 export function limitsBlock(

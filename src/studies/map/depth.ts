@@ -14,7 +14,7 @@ export const depthOf = (state: number, ratio: number): number =>
 
 /**
  * What a limit counts as when the least room is looked for: a yes/no limit that holds, and one that does not apply,
- * leave all others their room. One without an answer counts as past, because nothing says that it holds.
+ * leave all others their room. One without an answer counts as outside, because nothing says that it holds.
  */
 export const leastOf = (state: number, ratio: number): number =>
   Number.isNaN(ratio) && !isFailing(state) ? Number.POSITIVE_INFINITY : depthOf(state, ratio);

@@ -5,7 +5,7 @@ import { type Nodes, nodesOf, stretchAt } from './nodes.ts';
 export type Ground =
   | { readonly is: 'allowed' }
   | { readonly is: 'refused' }
-  /** The limit that is furthest past, and how many more are. */
+  /** The limit that is furthest outside, and how many more are. */
   | { readonly is: 'failing'; readonly limit: string; readonly more: number };
 
 /** Reads ground and results off a map at any place in it. */

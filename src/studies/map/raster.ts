@@ -49,7 +49,7 @@ function runsOf(from: Uint16Array): [start: number, end: number][] {
 
 /** What decides the elements between four points of a map. */
 interface Cell {
-  /** Fields that may be the furthest past somewhere in it, in order. */
+  /** Fields that may be the furthest outside somewhere in it, in order. */
   readonly active: readonly number[];
   /** The one that is so everywhere. */
   readonly only: number | undefined;
@@ -59,12 +59,12 @@ interface Cell {
   readonly depths: Float64Array;
 }
 
-/** Reads the fields off at the corners, and leaves out those that are nowhere the furthest past. */
+/** Reads the fields off at the corners, and leaves out those that are nowhere the furthest outside. */
 function cellOf(fields: readonly Float32Array[], corners: Int32Array): Cell {
   const depths = new Float64Array(4 * fields.length);
-  const past: { readonly k: number; readonly least: number }[] = [];
+  const outside: { readonly k: number; readonly least: number }[] = [];
   let isRefused = false;
-  // Somewhere in the cell a limit is at least so far past, whatever the place.
+  // Somewhere in the cell a limit is at least so far outside, whatever the place.
   let surely = 0;
   for (let k = 0; k < fields.length; k++) {
     let least = Number.POSITIVE_INFINITY;
@@ -75,17 +75,17 @@ function cellOf(fields: readonly Float32Array[], corners: Int32Array): Cell {
       least = Math.min(least, depth);
       most = Math.max(most, depth);
     }
-    if (least < 0) past.push({ k, least });
+    if (least < 0) outside.push({ k, least });
     if (k === 0) isRefused = most < 0;
     else surely = Math.min(surely, most);
   }
-  const active = past.filter(({ k, least }) => k === 0 || least <= surely).map(({ k }) => k);
+  const active = outside.filter(({ k, least }) => k === 0 || least <= surely).map(({ k }) => k);
   const only = active.length === 1 && active[0] !== 0 && surely < 0 ? active[0] : undefined;
   return { active, only, isRefused, depths };
 }
 
 /**
- * A map as picture elements: each shows the limit that is furthest past there, read off between the map's points. Only
+ * A map as picture elements: each shows the limit that is furthest outside there, read off between the map's points. Only
  * the cells through which an edge runs are looked at element by element. It yields after every row of cells.
  */
 export function* rasterInRows(mapped: Mapped, width: number, height: number): Generator<void, Raster, void> {

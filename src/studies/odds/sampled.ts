@@ -80,7 +80,7 @@ export interface SampledAll {
   readonly together: Sampled;
 }
 
-/** Why a point fails: 1 for want of an answer alone, 2 where something is past. */
+/** Why a point fails: 1 for want of an answer alone, 2 where something is outside. */
 const LACKS = 1;
 const FAILS = 2;
 
@@ -100,8 +100,8 @@ function tallied(
     hits++;
     const lacks = isRefused || isLacking(state[n]);
     if (lacks) lacking++;
-    const isPast = !isLacking(state[n]);
-    any[n] = (any[n] as number) | (isPast ? FAILS : LACKS);
+    const isOutside = !isLacking(state[n]);
+    any[n] = (any[n] as number) | (isOutside ? FAILS : LACKS);
   }
   tally.add(count, hits, lacking);
   tally.addRooms(room, count);

@@ -61,7 +61,7 @@ export function differenceSentence(odds: LimitOdds, words: Words): string | unde
     const many = worst.at.length;
     return many < 2
       ? undefined
-      : `The worst case is past, but it needs ${many} readings off by all they may be at once, each in its worst direction.`;
+      : `The worst case is outside, but it needs ${many} readings off by all they may be at once, each in its worst direction.`;
   }
   return undefined;
 }

@@ -44,7 +44,7 @@ export function nearestWords({ limit, room }: Mount, words: Words): string {
   const { short, figure } = words.limit(limit);
   if (Number.isNaN(room)) return `the nearest limit is ${short}`;
   return room < 0
-    ? `the worst of them, ${short}, is ${figure(-room)} past`
+    ? `the worst of them, ${short}, is ${figure(-room)} outside`
     : `the nearest limit, ${short}, keeps ${figure(room)}`;
 }
 

@@ -35,7 +35,7 @@ export interface LimitTurns {
   readonly first: Standing;
   /**
    * For a limit that never turns: the least distance from its bound found anywhere in the range, and where; null when
-   * it has no room there. Positive while it holds, negative while it is past.
+   * it has no room there. Positive while it holds, negative while it is outside.
    */
   readonly closest: { readonly room: number; readonly at: number } | null;
   /**

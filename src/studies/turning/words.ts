@@ -4,7 +4,7 @@ import { capital, listed, numberWord, told, type Words } from '../words.ts';
 
 const BECOMES: Readonly<Record<Standing, string>> = {
   holds: 'holds',
-  past: 'is past',
+  outside: 'is outside',
   'no answer': 'has no answer',
   'does not apply': 'does not apply',
 };
@@ -30,7 +30,9 @@ export function turnSentence(limit: LimitTurns, { ask }: Turnings, words: Words)
   if (limit.closest === null)
     return `None: ${range}, the limit on ${short} ${BECOMES[limit.first]} throughout.`;
   const least = figure(Math.abs(limit.surely ?? limit.closest.room));
-  const stays = fails(limit.first) ? `stays past by at least ${least}` : `stays inside by at least ${least}`;
+  const stays = fails(limit.first)
+    ? `stays outside by at least ${least}`
+    : `stays inside by at least ${least}`;
   const sure =
     limit.surely === null
       ? ', as far as the values looked at show; its room is too steep to be sure between them'

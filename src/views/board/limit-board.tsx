@@ -18,7 +18,7 @@ interface Props {
   readonly opened?: string | undefined;
 }
 
-/** Every limit: those past first, then those without an answer, then near, then inside with the least room first. */
+/** Every limit: those outside first, then those without an answer, then near, then inside with the least room first. */
 export function LimitBoard({ remedies, opened }: Props) {
   const { limits } = useJudgement();
   const ready = useReady();
@@ -39,7 +39,7 @@ export function LimitBoard({ remedies, opened }: Props) {
       ))}
     </ul>
   );
-  const pressing = [...standing.past, ...standing.unanswered, ...standing.near];
+  const pressing = [...standing.outside, ...standing.unanswered, ...standing.near];
   const { inside, notApplying } = standing;
   return (
     <div className="board" data-view="board" data-new={isNew ? '' : undefined}>
@@ -52,7 +52,7 @@ export function LimitBoard({ remedies, opened }: Props) {
       )}
       {ready && pressing.length === 0 && (
         <p className="board-note type-small">
-          None is past, none is near, and each that applies has an answer.
+          None is outside, none is near, and each that applies has an answer.
         </p>
       )}
       {pressing.length > 0 && rows(pressing, false)}

@@ -25,6 +25,6 @@ export function readWords(
   if (value === null) return `${head}: no answer.`;
   const { short, figure } = words.cell(result);
   const here = points.find((it) => it.x === at)?.limits.filter((it) => limits.has(it.name)) ?? [];
-  const state = (['past', 'near'] as const).find((it) => here.some((limit) => limit.state === it));
+  const state = (['outside', 'near'] as const).find((it) => here.some((limit) => limit.state === it));
   return `${head}: ${short} ${about ? 'about ' : ''}${figure(value)}${state === undefined ? '' : `, ${state}`}.`;
 }

@@ -45,7 +45,7 @@ interface Props {
 }
 
 const boundWords = ({ limit, forbids, spots }: Edge, figure: (value: number) => string): string => {
-  const low = limitNamed(limit)?.low_is_past === true ? 'more than' : 'at least';
+  const low = limitNamed(limit)?.low_is_outside === true ? 'more than' : 'at least';
   return `${forbids === 'below' ? low : 'at most'} ${figure(spots.at(-1)?.y ?? 0)}`;
 };
 

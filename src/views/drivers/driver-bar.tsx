@@ -20,7 +20,7 @@ interface Props {
 const THICK = 10;
 
 /**
- * How far one input moves the room: solid where it is more than was read, open where it is less. The ground past the
+ * How far one input moves the room: solid where it is more than was read, open where it is less. The ground outside the
  * limit's bound is hatched; the overprint upright is the room as it is. The figures stand beside it.
  */
 export function DriverBar({ room, less, more, scale }: Props) {

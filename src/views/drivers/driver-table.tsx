@@ -37,7 +37,7 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
     shared.flatMap(({ factor }) => factor.moves.map((i) => [errors[i]?.name, factor.name] as const)),
   );
   const again = new Map((of.again ?? []).map((it) => [it.factor.name, it]));
-  const nowWords = `${figure(Math.abs(room))} ${room < 0 ? 'past' : 'room'}`;
+  const nowWords = `${figure(Math.abs(room))} ${room < 0 ? 'outside' : 'room'}`;
   const cellsOf = (row: DriverRow) => {
     const share = shares.get(row.input);
     const known = again.get(row.input);

@@ -33,7 +33,7 @@ function Stands() {
   const deg = (value: number): string => shown(value, 'deg', units);
   const way = (value: number, plus: string, minus: string): string =>
     `${deg(Math.abs(value))} to ${value < 0 ? minus : plus}`;
-  const isPast = typeof most === 'number' && Math.abs(boat.side) > most;
+  const isOutside = typeof most === 'number' && Math.abs(boat.side) > most;
   const aft = Math.round(boat.aft * 100) / 100;
   const side = Math.round(boat.side * 100) / 100;
   const isTaken =
@@ -54,8 +54,8 @@ function Stands() {
         {lieRead ? '' : ' List and trim were not both read: what is missing counts as 0.'}
       </p>
       {typeof most === 'number' && (
-        <p className={isPast ? 'fit-up-not-met type-small' : 'type-small'}>
-          {isPast
+        <p className={isOutside ? 'fit-up-not-met type-small' : 'type-small'}>
+          {isOutside
             ? `Stop: to the side at most ${deg(most)} is allowed. Move the upper clamp and read again.`
             : `To the side at most ${deg(most)} is allowed: met.`}
         </p>

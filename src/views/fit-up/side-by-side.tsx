@@ -19,7 +19,7 @@ const isSame = (a: unknown, b: unknown): boolean =>
     typeof b === 'number' &&
     Math.abs(a - b) <= SAME_WITHIN * Math.max(1, Math.abs(a)));
 
-const RANK = { past: 0, 'no answer': 1, near: 2, inside: 3, 'does not apply': 4 } as const;
+const RANK = { outside: 0, 'no answer': 1, near: 2, inside: 3, 'does not apply': 4 } as const;
 
 /** Limits and results planned against as fitted; what differs stands first, the worst above. */
 export function SideBySide({ found }: { readonly found: AsFitted | undefined }) {

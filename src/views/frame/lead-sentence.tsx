@@ -11,11 +11,11 @@ interface Props {
   readonly mend?: ((limit: string) => ReactNode) | undefined;
 }
 
-/** What is past, why, and what would mend it, or the first reading to take; under it, what these numbers are. */
+/** What is outside, why, and what would mend it, or the first reading to take; under it, what these numbers are. */
 export function LeadSentence({ mend }: Props) {
   return (
     <div className="lead" data-view="lead">
-      {useNothingRead() ? <FirstReadings /> : <WhatIsPast mend={mend} />}
+      {useNothingRead() ? <FirstReadings /> : <WhatIsOutside mend={mend} />}
       <p className="type-small base-soft">
         Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.{' '}
         <a className="lead-more" href="#/not-judged">
@@ -26,10 +26,10 @@ export function LeadSentence({ mend }: Props) {
   );
 }
 
-/** Words of what is past and what would mend it, beyond those that say to wait. */
+/** Words of what is outside and what would mend it, beyond those that say to wait. */
 const WORDS = 18;
 
-function WhatIsPast({ mend }: Props) {
+function WhatIsOutside({ mend }: Props) {
   const judgement = useJudgement();
   const units = useUnits();
   const ready = useReady();

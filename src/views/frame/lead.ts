@@ -4,7 +4,7 @@ import type { Judgement } from '../../workbook/judged.ts';
 import { limitSentence, limitTitle, roomWords } from '../../workbook/limit-words.ts';
 
 export interface LeadText {
-  /** What is past, or nearest to it, and why. */
+  /** What is outside, or nearest to it, and why. */
   readonly says: string;
   /** The limit that a remedy would mend; undefined when nothing needs mending. */
   readonly mend: string | undefined;
@@ -22,16 +22,16 @@ function listed(names: readonly string[]): string {
   return named.join('; ');
 }
 
-/** The page's one sentence: what is past and why; else what has no answer; else how little room is left. */
+/** The page's one sentence: what is outside and why; else what has no answer; else how little room is left. */
 export function leadOf(judgement: Judgement, units: Units): LeadText | undefined {
   const standing = standingOf(judgement.limits);
   const worst = worstFirst(standing)[0];
   if (worst === undefined) return undefined;
-  const { past, unanswered, near, inside } = standing;
-  if (past.length > 0) {
-    const others = past.slice(1).map(limitTitle);
+  const { outside, unanswered, near, inside } = standing;
+  if (outside.length > 0) {
+    const others = outside.slice(1).map(limitTitle);
     const more = [
-      ...(others.length > 0 ? [`Past as well: ${listed(others)}.`] : []),
+      ...(others.length > 0 ? [`Also outside: ${listed(others)}.`] : []),
       ...(unanswered.length > 0 ? [`Without an answer: ${listed(unanswered.map(limitTitle))}.`] : []),
     ];
     return { says: limitSentence(worst, units), mend: worst.name, more: more.join(' ') };
@@ -47,7 +47,7 @@ export function leadOf(judgement: Judgement, units: Units): LeadText | undefined
   if (near.length > 0) {
     const others = near.slice(1).map(limitTitle);
     return {
-      says: `Nothing is past, ${near.length === 1 ? 'one limit is near' : `${near.length} limits are near`}. ${limitSentence(worst, units)}`,
+      says: `Nothing is outside, ${near.length === 1 ? 'one limit is near' : `${near.length} limits are near`}. ${limitSentence(worst, units)}`,
       mend: worst.name,
       more: others.length > 0 ? `Near as well: ${listed(others)}.` : '',
     };

@@ -13,15 +13,15 @@ interface Props {
   readonly href: string;
 }
 
-/** The worst limits, always in sight: mark, name, state, distance, and how many others are past. */
+/** The worst limits, always in sight: mark, name, state, distance, and how many others are outside. */
 export function WorstStrip({ rows, href }: Props) {
   const { limits } = useJudgement();
   const units = useUnits();
   const isNew = useNothingRead();
   const standing = useMemo(() => standingOf(limits), [limits]);
   const worst = worstFirst(standing).slice(0, rows);
-  const shownPast = worst.filter((it) => it.verdict.state === 'past').length;
-  const others = standing.past.length - shownPast;
+  const shownOutside = worst.filter((it) => it.verdict.state === 'outside').length;
+  const others = standing.outside.length - shownOutside;
   return (
     <a className="strip" href={href} data-view="strip" data-new={isNew ? '' : undefined}>
       {worst.length === 0 && <span className="type-small">The limits are being worked out.</span>}
@@ -32,7 +32,7 @@ export function WorstStrip({ rows, href }: Props) {
           <StateWord state={limit.verdict.state} />
           <span className="strip-room type-small">
             {roomWords(limit, units)}
-            {at === rows - 1 && others > 0 && <span className="strip-others">+ {others} past</span>}
+            {at === rows - 1 && others > 0 && <span className="strip-others">+ {others} outside</span>}
           </span>
         </span>
       ))}

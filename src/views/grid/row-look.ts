@@ -84,7 +84,7 @@ function valueLook(row: CellRow, facts: Facts): Look {
   const edge = edgeOf(row, facts);
   if (edge !== 'formula') return look(figure, `box ${edge}`);
   const state = facts.limit?.verdict.state;
-  if (state === 'past' || state === 'near') return look(figure, state, { word: state });
+  if (state === 'outside' || state === 'near') return look(figure, state, { word: state });
   return look(figure, 'plain');
 }
 

@@ -1,7 +1,7 @@
 import type { State } from '../../calc/limits/judge.ts';
 import type { Judgement, LimitAnswer } from '../../workbook/judged.ts';
 
-const WORST_FIRST: readonly State[] = ['past', 'no answer', 'near', 'inside', 'does not apply'];
+const WORST_FIRST: readonly State[] = ['outside', 'no answer', 'near', 'inside', 'does not apply'];
 
 const rank = (it: LimitAnswer): number => WORST_FIRST.indexOf(it.verdict.state);
 

@@ -49,7 +49,7 @@ export function MapTable({ mapped, plan, words, result }: Props) {
           <table className="map-table">
             <caption>
               {labelOf(y.input, plan)} down, {labelOf(x.input, plan).toLowerCase()} across: the limit that is
-              furthest past, and {drawn.short}.
+              furthest outside, and {drawn.short}.
             </caption>
             <thead>
               <tr>

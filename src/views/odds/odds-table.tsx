@@ -17,7 +17,7 @@ interface Props {
 function worstWords({ worst, limit }: LimitOdds, words: Words): string {
   if (worst.room === null) return worst.fails ? 'no answer' : 'holds';
   const size = words.limit(limit).figure(Math.abs(worst.room));
-  return worst.room < 0 ? `${size} past` : `${size} room`;
+  return worst.room < 0 ? `${size} outside` : `${size} room`;
 }
 
 /** A chance with its interval, the interval on a line of its own where there is one. */
@@ -65,7 +65,7 @@ export function OddsTable({ odds, words, title }: Props) {
       <tbody>
         <tr className="odds-all">
           <th scope="row">Any limit</th>
-          <td className="odds-worst">{together.worstHolds ? 'holds' : 'past'}</td>
+          <td className="odds-worst">{together.worstHolds ? 'holds' : 'outside'}</td>
           <td className="odds-first">
             {together.firstOrder === null ? '' : `at most ${chanceWords(together.firstOrder)}`}
           </td>

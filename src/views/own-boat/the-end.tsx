@@ -29,7 +29,7 @@ export function TheEnd({ state, board, onDone, onBack, onAnew }: Props) {
     (it) => it.kind === 'reading' && !state.left.has(it.cell.name),
   ).length;
   const states = [
-    `${standing.past.length} past`,
+    `${standing.outside.length} outside`,
     `${standing.unanswered.length} without an answer`,
     `${standing.near.length} near`,
     `${standing.inside.length} inside`,

@@ -93,7 +93,7 @@ export function EntryHelp({ entry }: { readonly entry: Entry }) {
       {entry.kind === 'table'
         ? `${entry.table.help} Columns: ${entry.table.columns.map((column) => column.label.toLowerCase()).join(', ')}, in mm.`
         : entry.kind === 'room'
-          ? `Distance left to the limit, in ${entry.unit === '–' ? 'no unit' : entry.unit}; minus when it is past.`
+          ? `Distance left to the limit, in ${entry.unit === '–' ? 'no unit' : entry.unit}; minus when it is outside.`
           : `Your own cell${entry.own.formula === undefined ? '' : `: ${entry.own.formula}`}`}
     </p>
   );

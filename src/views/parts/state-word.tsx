@@ -4,7 +4,7 @@ import './state-word.css';
 const CLASS: Readonly<Record<State, string>> = {
   inside: 'state state-inside',
   near: 'state state-near',
-  past: 'state state-past',
+  outside: 'state state-outside',
   'no answer': 'state state-none',
   'does not apply': 'state state-inside',
 };

@@ -17,7 +17,7 @@ export function RemedySentence({ limit }: { readonly limit: string }) {
   return useRemedySentence(limit) ?? <RemedyRoom />;
 }
 
-/** What would mend a limit that is past or near: each choice that does, what it makes worse, and a try. */
+/** What would mend a limit that is outside or near: each choice that does, what it makes worse, and a try. */
 export function Remedies({ limit }: { readonly limit: string }) {
   const session = useSession();
   const plan = usePlan();
@@ -41,7 +41,7 @@ export function Remedies({ limit }: { readonly limit: string }) {
       </Action>
     </p>
   );
-  if (state !== 'past' && state !== 'near') return undo || null;
+  if (state !== 'outside' && state !== 'near') return undo || null;
   return (
     <div className="remedies" data-view="remedies" aria-busy={stale}>
       {undo}

@@ -23,14 +23,14 @@ const askFor = (limit: string, plan: Plan, session: Session): RemediesCall => ({
 });
 
 /**
- * What would mend a limit that is past or near. It is worked out once for a plan, whoever asks, and again when the
+ * What would mend a limit that is outside or near. It is worked out once for a plan, whoever asks, and again when the
  * plan changes; a limit that needs no mending asks nothing.
  */
 export function useRemedies(limit: string): StudyState<Remedies> {
   const session = useSession();
   const plan = usePlan();
   const state = useLimit(limit)?.verdict.state;
-  const needs = state === 'past' || state === 'near';
+  const needs = state === 'outside' || state === 'near';
   const ask = useMemo(
     () => (needs ? askFor(limit, plan, session) : undefined),
     [needs, limit, plan, session],

@@ -3,9 +3,9 @@ import { limitTitle, roomWords } from '../../workbook/limit-words.ts';
 import { StateWord } from '../parts/state-word.tsx';
 import { useUnits } from '../parts/use-units.ts';
 
-const TOLD = ['past', 'no answer', 'near'] as const;
+const TOLD = ['outside', 'no answer', 'near'] as const;
 
-/** The limit with the least room of a scenario, and how many others are past, near or without an answer. */
+/** The limit with the least room of a scenario, and how many others are outside, near or without an answer. */
 export function LeastRoomWords({ answer }: { readonly answer: ScenarioAnswer | undefined }) {
   const units = useUnits();
   if (answer === undefined) return <span className="base-soft">being worked out</span>;

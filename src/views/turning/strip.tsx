@@ -19,9 +19,9 @@ export const EDGE = 6;
 
 const SQUARE = 8;
 
-/** One step as the limit mark's peg stands: a ring where it holds, a filled square where it is past. */
+/** One step as the limit mark's peg stands: a ring where it holds, a filled square where it is outside. */
 function Step({ x, standing }: { readonly x: number; readonly standing: Standing }) {
-  if (standing === 'past') {
+  if (standing === 'outside') {
     return (
       <rect
         className="turn-solid"
@@ -35,7 +35,7 @@ function Step({ x, standing }: { readonly x: number; readonly standing: Standing
   return standing === 'holds' ? <circle className="turn-ring" cx={x} cy={HEIGHT / 2} r={SQUARE / 2} /> : null;
 }
 
-/** How one limit stands along the range: clear where it holds, hatched where it is past, dashed without an answer. */
+/** How one limit stands along the range: clear where it holds, hatched where it is outside, dashed without an answer. */
 export function Strip({ of, low, high, present, width, steps }: Props) {
   const id = useId();
   const x = (value: number): number => EDGE + ((value - low) / (high - low)) * (width - 2 * EDGE);
@@ -55,7 +55,7 @@ export function Strip({ of, low, high, present, width, steps }: Props) {
       </defs>
       {all.map(({ from, to, standing }) => {
         const [left, right] = [x(from), x(to)];
-        if (standing === 'past') {
+        if (standing === 'outside') {
           return (
             <rect
               key={from}

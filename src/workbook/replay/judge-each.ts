@@ -8,7 +8,7 @@ const CODE = new Map<State, number>(STATES.map((state, code) => [state, code]));
 
 /** Judges one point of a block, whatever it holds. */
 function judgeOne({ rule, value, low, high, flags, appliesWhen }: Judged, i: number) {
-  const { near, graded, mustExist, lowIsPast } = rule;
+  const { near, graded, mustExist, lowIsOutside } = rule;
   const [number, flag] = [value.numbers[i], flags?.[i] ?? appliesWhen];
   return judge({
     value: Number.isNaN(number) && value.missing(i) ? undefined : number,
@@ -18,7 +18,7 @@ function judgeOne({ rule, value, low, high, flags, appliesWhen }: Judged, i: num
     applies: Number.isNaN(flag) ? undefined : flag === appliesWhen,
     graded,
     mustExist,
-    lowIsPast,
+    lowIsOutside,
   });
 }
 

@@ -70,11 +70,11 @@ function ratios(
   }
 }
 
-/** Turns rooms into states: inside, near and past stand for 0, 1 and 2 in a column. */
+/** Turns rooms into states: inside, near and outside stand for 0, 1 and 2 in a column. */
 function states(
   room: Float64Array,
   near: number,
-  past: number,
+  outside: number,
   state: Uint8Array,
   at: number,
   count: number,
@@ -82,10 +82,10 @@ function states(
   for (let to = at; to < at + count; to += FOUR) {
     const [a, b] = [room[to] as number, room[to + 1] as number];
     const [c, d] = [room[to + 2] as number, room[to + 3] as number];
-    state[to] = Number(a < near) + Number(a < past);
-    state[to + 1] = Number(b < near) + Number(b < past);
-    state[to + 2] = Number(c < near) + Number(c < past);
-    state[to + 3] = Number(d < near) + Number(d < past);
+    state[to] = Number(a < near) + Number(a < outside);
+    state[to + 1] = Number(b < near) + Number(b < outside);
+    state[to + 2] = Number(c < near) + Number(c < outside);
+    state[to + 3] = Number(d < near) + Number(d < outside);
   }
 }
 
@@ -105,12 +105,12 @@ function isAbove(value: Float64Array, least: number, count: number): boolean {
  */
 export function judgePlain(judged: Judged, columns: LimitColumns, at: number, count: number): boolean {
   const { rule, value, flags, appliesWhen, span } = judged;
-  const { near, graded, lowIsPast, mustExist } = rule;
+  const { near, graded, lowIsOutside, mustExist } = rule;
   const { state, room, ratio } = columns;
   const off = rooms(judged, room, at, count);
   // Nothing lies between 0 and the least number.
-  const past = lowIsPast ? Number.MIN_VALUE : 0;
-  states(room, graded ? Math.max(near, past) : past, past, state, at, count);
+  const outside = lowIsOutside ? Number.MIN_VALUE : 0;
+  states(room, graded ? Math.max(near, outside) : outside, outside, state, at, count);
   if (graded) ratios(room, span, ratio, at, count);
   else {
     room.fill(Number.NaN, at, at + count);

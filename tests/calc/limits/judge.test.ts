@@ -12,18 +12,24 @@ describe('one limit', () => {
     ['as far from it as the band is wide', { ...graded, value: 60, low: 50 }, 'inside', 10, 0.2],
     ['within the band', { ...graded, value: 59, low: 50 }, 'near', 9, 0.18],
     ['on the bound', { ...graded, value: 50, low: 50 }, 'near', 0, 0],
-    ['past it', { ...graded, value: 45, low: 50 }, 'past', -5, -0.1],
+    ['outside it', { ...graded, value: 45, low: 50 }, 'outside', -5, -0.1],
     ['below a high bound', { ...graded, value: 0.8, high: 1, near: 0.1 }, 'inside', 1 - 0.8, 1 - 0.8],
-    ['past a high bound', { ...graded, value: 1.5, high: 1, near: 0.1 }, 'past', -0.5, -0.5],
+    ['outside a high bound', { ...graded, value: 1.5, high: 1, near: 0.1 }, 'outside', -0.5, -0.5],
     ['between two bounds, nearer the low', { ...graded, value: 90, low: 50, high: 250 }, 'inside', 40, 0.2],
     ['between two bounds, nearer the high', { ...graded, value: 245, low: 50, high: 250 }, 'near', 5, 0.025],
-    ['past the high of two bounds', { ...graded, value: 260, low: 50, high: 250 }, 'past', -10, -0.05],
-    ['past the low of two bounds', { ...graded, value: 40, low: 50, high: 250 }, 'past', -10, -0.05],
+    ['outside the high of two bounds', { ...graded, value: 260, low: 50, high: 250 }, 'outside', -10, -0.05],
+    ['outside the low of two bounds', { ...graded, value: 40, low: 50, high: 250 }, 'outside', -10, -0.05],
     ['a bound of 0 measures over 100', { ...graded, value: 25, low: 0 }, 'inside', 25, 0.25],
     ['a negative bound measures over its size', { ...graded, value: 0, low: -50 }, 'inside', 50, 1],
-    ['bounds that meet measure over 100', { ...graded, value: -2, low: 0, high: 0 }, 'past', -2, -0.02],
-    ['on a bound that is itself past', { ...graded, value: 0, low: 0, lowIsPast: true }, 'past', 0, 0],
-    ['a hair above such a bound', { ...graded, value: 0.5, low: 0, lowIsPast: true }, 'near', 0.5, 0.005],
+    ['bounds that meet measure over 100', { ...graded, value: -2, low: 0, high: 0 }, 'outside', -2, -0.02],
+    [
+      'on a bound that is itself outside',
+      { ...graded, value: 0, low: 0, lowIsOutside: true },
+      'outside',
+      0,
+      0,
+    ],
+    ['a hair above such a bound', { ...graded, value: 0.5, low: 0, lowIsOutside: true }, 'near', 0.5, 0.005],
     [
       'a length that must exist and does',
       { ...graded, value: 300, high: 400, mustExist: true },
@@ -34,13 +40,13 @@ describe('one limit', () => {
     [
       'a length of 0 that must exist',
       { ...graded, value: 0, high: 400, mustExist: true },
-      'past',
+      'outside',
       undefined,
       undefined,
     ],
-    ['a negative one', { ...graded, value: -9, high: 400, mustExist: true }, 'past', undefined, undefined],
+    ['a negative one', { ...graded, value: -9, high: 400, mustExist: true }, 'outside', undefined, undefined],
     ['a yes', { ...graded, value: 1, low: 1, near: 0, graded: false }, 'inside', undefined, undefined],
-    ['a no', { ...graded, value: 0, low: 1, near: 0, graded: false }, 'past', undefined, undefined],
+    ['a no', { ...graded, value: 0, low: 1, near: 0, graded: false }, 'outside', undefined, undefined],
     ['no value', { ...graded, value: undefined, low: 50 }, 'no answer', undefined, undefined],
     ['no low bound to be had', { ...graded, value: 75, low: Number.NaN }, 'no answer', undefined, undefined],
     [
@@ -92,7 +98,7 @@ describe('one limit', () => {
       applies: maybe(fc.boolean()),
       graded: fc.boolean(),
       mustExist: fc.boolean(),
-      lowIsPast: fc.boolean(),
+      lowIsOutside: fc.boolean(),
       broken: fc.constantFrom('neither', 'neither', 'neither', 'low', 'high'),
     })
     .map(({ bounds: [a, b, which], broken, ...rest }) => ({
@@ -128,7 +134,7 @@ describe('one limit', () => {
         expect(Math.sign(ratio)).toBe(Math.sign(room));
         if (state === 'near') expect(room < it.near && room >= 0).toBe(true);
         if (state === 'inside') expect(room).toBeGreaterThanOrEqual(it.near);
-        if (state === 'past') expect(room).toBeLessThanOrEqual(0);
+        if (state === 'outside') expect(room).toBeLessThanOrEqual(0);
       }),
       { numRuns: 1000 },
     );
@@ -136,7 +142,7 @@ describe('one limit', () => {
 
   it('never gets worse as the value moves away from its only bound', () => {
     const rank: Readonly<Record<State, number>> = {
-      past: 0,
+      outside: 0,
       near: 1,
       inside: 2,
       'no answer': 3,
@@ -163,9 +169,12 @@ describe('the least room', () => {
     expect(leastRoom(limits)).toEqual({ name: 'b', value: 0.02 });
   });
 
-  it('counts a limit that is past without room as −1', () => {
-    expect(leastRoom([of('a', 'past', -0.3), of('b', 'past', undefined)])).toEqual({ name: 'b', value: -1 });
-    expect(leastRoom([of('a', 'past', -1.3), of('b', 'past', undefined)])).toEqual({
+  it('counts a limit that is outside without room as −1', () => {
+    expect(leastRoom([of('a', 'outside', -0.3), of('b', 'outside', undefined)])).toEqual({
+      name: 'b',
+      value: -1,
+    });
+    expect(leastRoom([of('a', 'outside', -1.3), of('b', 'outside', undefined)])).toEqual({
       name: 'a',
       value: -1.3,
     });

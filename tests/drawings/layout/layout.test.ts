@@ -97,10 +97,10 @@ describe('dimensions by state', () => {
     return layout(sideView(changed, { unit: 'mm', limits: judge(changed) }), { width: 432, height: 836 });
   };
 
-  it('sets a past figure on a plate, light on dark', () => {
-    const past = lettered({ shim_count: 3 });
-    expect(past.primitives.some((it) => it.role === 'plate')).toBe(true);
-    const figure = past.primitives.find((it) => it.kind === 'text' && it.text === '44.7 mm');
+  it('sets a figure outside its limit on a plate, light on dark', () => {
+    const outside = lettered({ shim_count: 3 });
+    expect(outside.primitives.some((it) => it.role === 'plate')).toBe(true);
+    const figure = outside.primitives.find((it) => it.kind === 'text' && it.text === '44.7 mm');
     expect(figure?.role).toBe('text-plate');
   });
 

@@ -91,9 +91,9 @@ describe('the side view of the case', () => {
     expect(dimension(scene, 'rudder_gap').state).toBe('near');
     expect(dimension(scene, 'bearing_gap').state).toBe('inside');
     const three = caseValues({ shim_count: 3 });
-    const past = sideView(three, { unit: 'mm', limits: judge(three) });
-    expect(dimension(past, 'rudder_gap').state).toBe('past');
-    expect(dimension(past, 'rudder_gap').figure.first).toBe('44.7 mm');
+    const outside = sideView(three, { unit: 'mm', limits: judge(three) });
+    expect(dimension(outside, 'rudder_gap').state).toBe('outside');
+    expect(dimension(outside, 'rudder_gap').figure.first).toBe('44.7 mm');
   });
 });
 

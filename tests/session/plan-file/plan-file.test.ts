@@ -93,14 +93,14 @@ describe('whatChanges', () => {
 });
 
 describe('mailLines', () => {
-  it('says what is past first, and fits into a link', () => {
+  it('says what is outside first, and fits into a link', () => {
     const shims = plan.inputs.get('shim_count');
     if (shims === undefined) throw new Error('no shim_count');
     const three = must(setReading(plan, 'shim_count', { ...shims, value: 3 }));
     const lines = mailLines(three, new Workbook(three).judgement());
-    expect(lines[0]).toMatch(/^Limits: \d+ past, \d+ no answer, \d+ near\.$/);
+    expect(lines[0]).toMatch(/^Limits: \d+ outside, \d+ no answer, \d+ near\.$/);
     expect(lines[1]).toMatch(/^It rests on \d+ stand-ins\.$/);
-    expect(lines[2]).toContain('past, 44.7 mm');
+    expect(lines[2]).toContain('outside, 44.7 mm');
     expect(mailLink(three, lines).length).toBeLessThanOrEqual(1500);
   });
 });

@@ -84,7 +84,7 @@ describe('points by replay', () => {
       limits: [limit],
     } = evaluator.evaluateMany([[0, 10, 20]], 3);
     expect(gap[0] as number).toBeCloseTo((gap[1] as number) + 10, 9);
-    expect([...(limit?.state ?? [])].map((it) => STATES[it])).toEqual(['inside', 'inside', 'past']);
+    expect([...(limit?.state ?? [])].map((it) => STATES[it])).toEqual(['inside', 'inside', 'outside']);
   });
 
   it('name what is not known', () => {

@@ -46,11 +46,11 @@ describe('points that cannot be', () => {
         const any = refusing(names, (name) => STAY[name] ?? null)(columns, count, refused);
         const expected = Array.from({ length: count }, (_, i) => {
           const at = new Map(names.map((name, k) => [name, columns[k]?.[i] as number]));
-          const isPast = names.some(
+          const isOutside = names.some(
             (name) => refusal(inputNamed(name) as InputCell, at.get(name) ?? null) !== undefined,
           );
           const broken = clash((name) => at.get(name) ?? STAY[name] ?? null);
-          return isPast || broken?.names.some((name) => at.has(name)) === true ? 1 : 0;
+          return isOutside || broken?.names.some((name) => at.has(name)) === true ? 1 : 0;
         });
         expect([...refused]).toEqual(expected);
         expect(any).toBe(expected.includes(1));

@@ -118,13 +118,13 @@ describe('the job sheet', () => {
     expect(await second({ strut_supply_length: 150 })).toContain('No tube gives the port strut, 205.2 mm');
   });
 
-  it('names every limit that is past, with how far', async () => {
+  it('names every limit that is outside, with how far', async () => {
     const second = (await pagesOf(demoPlan('start'), 'Three shims', { units: 'mm' }))[1] ?? '';
-    expect(second).toContain('past Rudder gap 5.3 mm past, at least 50 mm');
+    expect(second).toContain('outside Rudder gap 5.3 mm short, at least 50 mm');
     expect(second).toContain('As fitted');
     expect(second).toContain('Signature');
     const held = (await pagesOf(demoPlan('start'), 'Four shims', { units: 'mm' }))[1] ?? '';
-    expect(held).not.toContain('past Rudder gap');
+    expect(held).not.toContain('outside Rudder gap');
   });
 
   it('leaves a ruled blank for what is still a stand-in, and says when there are more', async () => {

@@ -63,10 +63,10 @@ describe('a map', () => {
     expect(widest?.y).toBeCloseTo(0, 2);
   });
 
-  it('says which limit is furthest past, and where', () => {
+  it('says which limit is furthest outside, and where', () => {
     const left: PlainLimit = { name: 'left', of: (at) => at('x'), low: -1 };
     const low: PlainLimit = { name: 'low', of: (at) => at('y'), low: -1 };
-    const never: PlainLimit = { name: 'never past', of: () => 0, high: 1 };
+    const never: PlainLimit = { name: 'never outside', of: () => 0, high: 1 };
     const mapped = finish(map(plainEvaluators([left, low, never]), plainAsk()));
     expect(mapped.limits.map((it) => it.name)).toEqual(['left', 'low']);
     const reader = new MapReader(mapped);

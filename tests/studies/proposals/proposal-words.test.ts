@@ -55,7 +55,9 @@ it('says why a proposal is told', () => {
   expect(proposalSentence({ ...mount, odds, best: ['odds'] }, words)).toBe(
     'The best odds of all mounts found that keep every limit; the nearest limit, rudder gap, keeps 6.9 mm; everything holds in 93.3 % (92.2 % to 94.4 %) of all cases.',
   );
-  expect(nearestWords({ ...mount, room: -5.3 }, words)).toBe('the worst of them, rudder gap, is 5.3 mm past');
+  expect(nearestWords({ ...mount, room: -5.3 }, words)).toBe(
+    'the worst of them, rudder gap, is 5.3 mm outside',
+  );
   expect(proposalSentence({ ...mount, best: [] }, words)).toBe(
     'Between the others; the nearest limit, rudder gap, keeps 6.9 mm.',
   );

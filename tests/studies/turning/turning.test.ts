@@ -26,7 +26,7 @@ describe('turning values', () => {
   it('are where a closed form says, on the side that holds', () => {
     const { turns, complete } = found({ of: (at) => x(at) ** 2, high: 50 });
     expect(turns).toHaveLength(1);
-    expect(turns[0]).toMatchObject({ from: 'holds', to: 'past' });
+    expect(turns[0]).toMatchObject({ from: 'holds', to: 'outside' });
     expect(Math.abs((turns[0]?.at ?? 0) - Math.sqrt(50))).toBeLessThan(2e-9);
     expect(turns[0]?.at).toBeLessThanOrEqual(Math.sqrt(50));
     expect(complete).toBe(true);
@@ -49,15 +49,15 @@ describe('turning values', () => {
     expect(turns.map(({ from, to }) => `${from} to ${to}`)).toEqual([
       'holds to no answer',
       'no answer to holds',
-      'holds to past',
-      'past to holds',
+      'holds to outside',
+      'outside to holds',
     ]);
     for (const [i, at] of [3, 4, 7, 9].entries()) expect(turns[i]?.at).toBeCloseTo(at, 8);
   });
 
   it('are the first step that stands otherwise, for a whole number', () => {
     const { turns, complete } = found({ of: (at) => 3 * x(at), low: 10 }, { whole: true });
-    expect(turns).toEqual([{ below: 3, above: 4, at: 4, from: 'past', to: 'holds' }]);
+    expect(turns).toEqual([{ below: 3, above: 4, at: 4, from: 'outside', to: 'holds' }]);
     expect(complete).toBe(true);
   });
 
@@ -78,9 +78,9 @@ describe('a limit that never turns', () => {
     expect(surely).toBeGreaterThan(2.9);
   });
 
-  it('may be past throughout', () => {
+  it('may be outside throughout', () => {
     const { first, closest, surely } = found({ of: (at) => -2 - Math.abs(x(at) - 1), low: 0 });
-    expect(first).toBe('past');
+    expect(first).toBe('outside');
     expect(closest?.room).toBeCloseTo(-2, 6);
     expect(closest?.at).toBeCloseTo(1, 6);
     expect(surely).toBeGreaterThan(1.9);

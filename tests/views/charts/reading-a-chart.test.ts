@@ -19,7 +19,7 @@ const gap = (state: LimitSample['state']): LimitSample => ({
 });
 
 const points: readonly SweepPoint[] = [
-  { x: 0, values: [10], limits: [gap('past')] },
+  { x: 0, values: [10], limits: [gap('outside')] },
   { x: 2, values: [20], limits: [gap('near')] },
   { x: 4, values: [null], limits: [gap('no answer')] },
   { x: 6, values: [null], limits: [gap('no answer')], refused: 'It must be less.' },
@@ -47,7 +47,7 @@ describe('readWords', () => {
   const reading = { points, index: 0, input: 'height', result: 'gap', limits: new Set(['gap']) };
 
   it.each<[number, string]>([
-    [0, '0 mm: gap 10 mm, past.'],
+    [0, '0 mm: gap 10 mm, outside.'],
     [2, '2 mm: gap 20 mm, near.'],
     [1, '1 mm: gap about 15 mm.'],
     [4, '4 mm: no answer.'],

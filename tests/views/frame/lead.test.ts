@@ -14,11 +14,11 @@ const leadWith = (overrides: Readonly<Record<string, number | boolean | null>>) 
 };
 
 describe('the lead sentence', () => {
-  it('says what is past, why, and what else is', () => {
+  it('says what is outside, why, and what else is', () => {
     expect(leadWith({ shim_count: 3 })).toEqual({
       says: 'The two rudders pass 44.7 mm apart, amidships; you asked for at least 50 mm.',
       mend: 'rudder_gap',
-      more: 'Past as well: Rudder gap, swung.',
+      more: 'Also outside: Rudder gap, swung.',
     });
   });
 
@@ -30,9 +30,11 @@ describe('the lead sentence', () => {
     expect(lead?.mend).toBe('drive_headroom');
   });
 
-  it('says what is near when nothing is past', () => {
+  it('says what is near when nothing is outside', () => {
     const lead = leadWith({});
-    expect(lead?.says).toMatch(/^Nothing is past, 2 limits are near\. The two rudders pass 56\.9 mm apart/);
+    expect(lead?.says).toMatch(
+      /^Nothing is outside, 2 limits are near\. The two rudders pass 56\.9 mm apart/,
+    );
     expect(lead?.mend).toBe('rudder_gap');
   });
 
@@ -46,7 +48,7 @@ describe('the lead sentence', () => {
     // The model's answers: the bolts bear 0.864 of what they can, the least share of room then.
     expect(leadWith({ rudder_gap_min: 40 })).toEqual({
       says: expect.stringMatching(
-        /^All \d+ limits that apply are inside\. Least room: Lower bolts, 0\.14 room\.$/,
+        /^All \d+ limits that apply are inside\. Least room: Lower bolts, 14 % in hand\.$/,
       ),
       mend: undefined,
       more: '',

@@ -29,14 +29,14 @@ describe('what a value shows', () => {
     expect(lookAt(session, 'transom_top')).toMatchObject({ text: '900', form: 'plain' });
   });
 
-  it('says past and near by plate, frame and word', () => {
+  it('says outside and near by plate, frame and word', () => {
     const session = openSession();
     expect(lookAt(session, 'rudder_gap')).toMatchObject({ text: '56.9', word: 'near', form: 'near' });
     session.choose('shim_count', 3);
     expect(lookAt(session, 'rudder_gap')).toMatchObject({
       text: '44.7',
-      word: 'past',
-      form: 'past',
+      word: 'outside',
+      form: 'outside',
       editable: false,
     });
     expect(lookAt(session, 'standoff')).toMatchObject({ word: '', form: 'plain' });

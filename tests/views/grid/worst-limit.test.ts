@@ -16,8 +16,8 @@ const limit = (name: string, state: LimitAnswer['verdict']['state'], ratio?: num
 const judged = (...limits: LimitAnswer[]): Judgement => ({ limits, leastRoom: undefined, unanswered: 0 });
 
 describe('the worst limit on a result', () => {
-  it('is the one past, before no answer, near, inside and one that does not apply', () => {
-    const order = ['does not apply', 'inside', 'near', 'no answer', 'past'] as const;
+  it('is the one outside, before no answer, near, inside and one that does not apply', () => {
+    const order = ['does not apply', 'inside', 'near', 'no answer', 'outside'] as const;
     for (let upTo = 1; upTo <= order.length; upTo++) {
       const limits = order.slice(0, upTo).map((state) => limit(state, state));
       expect(worstOf(judged(...limits), 'gap')?.name).toBe(order[upTo - 1]);
@@ -35,6 +35,6 @@ describe('the worst limit on a result', () => {
   });
 
   it('is absent where nothing is judged', () => {
-    expect(worstOf(judged(limit('a', 'past')), 'other')).toBeUndefined();
+    expect(worstOf(judged(limit('a', 'outside')), 'other')).toBeUndefined();
   });
 });

@@ -22,7 +22,7 @@ function OneLimit({ limit }: { readonly limit: LimitAnswer }) {
   const room = roomWords(limit, units);
   const bound = boundWords(limit, units);
   const source = limit.own === true ? 'your own limit' : limitNamed(limit.name)?.source;
-  const isPressing = state === 'past' || state === 'near';
+  const isPressing = state === 'outside' || state === 'near';
   return (
     <div className="grid-judged">
       <p className="grid-judged-line">

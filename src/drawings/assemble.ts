@@ -1,3 +1,4 @@
+import type { CellName } from '../plan/names.ts';
 import { faceOf, type MeasuredProfile } from './face.ts';
 import type { SceneOptions } from './options.ts';
 import type { Ground, Part } from './part.ts';
@@ -15,7 +16,7 @@ export const groundOf = (values: Values, profile?: MeasuredProfile): Ground => (
 });
 
 /** The first thing a part is missing, or null when it can be drawn. */
-const missing = (part: Part, values: Values): string | null =>
+const missing = (part: Part, values: Values): CellName | null =>
   part.needs.find((name) => number(values, name) === null) ?? null;
 
 const applies = (part: Part, values: Values): boolean => part.applies?.(values) ?? true;

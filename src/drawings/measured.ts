@@ -1,3 +1,4 @@
+import type { CellName } from '../plan/names.ts';
 import { angleFigure, type Figure, lengthFigure } from './figure.ts';
 import { findLimit, type LimitState } from './limits.ts';
 import type { SceneOptions } from './options.ts';
@@ -27,7 +28,7 @@ export function judged(
 export function resultFigure(
   values: Values,
   options: SceneOptions,
-  name: string,
+  name: CellName,
   unit: 'mm' | 'deg' = 'mm',
 ): Figure | null {
   const value = number(values, name);
@@ -37,7 +38,7 @@ export function resultFigure(
 }
 
 export interface Measured {
-  readonly name: string;
+  readonly name: CellName;
   readonly from: Point;
   readonly to: Point;
   readonly place: Place;

@@ -1,3 +1,4 @@
+import type { CellName } from '../plan/names.ts';
 import { groundOf } from './assemble.ts';
 import { type Point, point, widened } from './point.ts';
 import { withTypical } from './reading/typical.ts';
@@ -32,7 +33,7 @@ const dashed = (shape: Outline): Outline[] =>
 function measuringPoints(values: Values): MeasuringPoint[] {
   const { face, shaft } = groundOf(values);
   if (face === null || shaft === null) return [];
-  const n = (name: string): number => values.number(name) ?? 0;
+  const n = (name: CellName): number => values.number(name) ?? 0;
   const onFace = (z: number, ahead = 0): Point => point((face.x(z) ?? 0) - ahead, z);
   const [top, bottom] = [n('transom_top'), n('transom_bottom')];
   const [head, foot] = [n('main_rudder_head'), n('main_rudder_foot')];

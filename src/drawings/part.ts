@@ -1,3 +1,4 @@
+import type { CellName } from '../plan/names.ts';
 import type { Face } from './face.ts';
 import type { Outline } from './scene.ts';
 import type { Shaft } from './shaft.ts';
@@ -14,7 +15,7 @@ export interface Part {
   /** The input it lights up for. */
   readonly name: string;
   /** Inputs and results without which it cannot be drawn. */
-  readonly needs: readonly string[];
+  readonly needs: readonly CellName[];
   /** False when the mount has no such part; absent: it always has. */
   readonly applies?: (values: Values) => boolean;
   readonly draw: (values: Values, ground: Ground) => Outline[];

@@ -1,6 +1,7 @@
 import { NoAnswer } from '../calc/answer.ts';
 import { inputNamed } from '../plan/book.ts';
 import { CAUTION } from '../plan/caution.ts';
+import type { CellName } from '../plan/names.ts';
 import type { Plan, Units } from '../plan/plan.ts';
 import { formatValue } from '../units/format-value.ts';
 import { stands } from './bob.ts';
@@ -56,7 +57,7 @@ export interface HandoverGiven {
   readonly units: Units;
   readonly steps: readonly WorkStep[];
   /** A cell's value as planned and as fitted. */
-  readonly planned: (name: string) => number | boolean | string | null;
+  readonly planned: (name: CellName) => number | boolean | string | null;
 }
 
 /** One piece of the record; an entry without a value waits for somebody's hand. */
@@ -107,7 +108,7 @@ export function handoverRecord({ plan, units, steps, planned }: HandoverGiven): 
     ...(fitted.size === 0 ? [text('Nothing was read in the place of a planned value.')] : []),
     ...[...fitted].map(([name, { value, who, when }]) =>
       text(
-        `${inputNamed(name)?.label ?? name}: ${shown(name, value)}, planned ${shown(name, planned(name))}${by(who, when)}`,
+        `${inputNamed(name)?.label ?? name}: ${shown(name, value)}, planned ${shown(name, planned(name as CellName))}${by(who, when)}`,
       ),
     ),
     text(

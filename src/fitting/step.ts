@@ -1,5 +1,6 @@
 import { type Ask, numberOf } from '../order/ask.ts';
 import { feetInUse } from '../order/feet.ts';
+import type { CellName } from '../plan/names.ts';
 import type { Units } from '../plan/plan.ts';
 import { formatLength } from '../units/format-length.ts';
 
@@ -41,7 +42,7 @@ export interface WorkGiven {
   readonly units: Units;
 }
 
-export const lengthWords = ({ ask, units }: WorkGiven, name: string): string => {
+export const lengthWords = ({ ask, units }: WorkGiven, name: CellName): string => {
   const value = numberOf(ask, name);
   return value === undefined ? 'the planned length' : formatLength(value, { unit: units });
 };

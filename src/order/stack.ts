@@ -1,3 +1,4 @@
+import type { CellName } from '../plan/names.ts';
 import type { Ask } from './ask.ts';
 import { numberOf } from './ask.ts';
 import type { BoltOrder } from './bolts.ts';
@@ -5,7 +6,7 @@ import type { BoltOrder } from './bolts.ts';
 /** One layer a bolt goes through: what, and how thick, mm. */
 export type Layer = readonly [what: string, thickness?: number];
 
-const layer = (ask: Ask, what: string, name: string): Layer[] => {
+const layer = (ask: Ask, what: string, name: CellName): Layer[] => {
   const thick = numberOf(ask, name);
   return thick === undefined || thick === 0 ? [] : [[what, thick]];
 };

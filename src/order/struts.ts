@@ -25,7 +25,7 @@ export function strutOrder(ask: Ask): StrutOrder | string {
   if (sides.length === 0) return missingSentence(what, ['strut_count']);
   const numbers = numbersOf(ask, 'strut_supply_length', 'saw_kerf', 'strut_supply_count');
   if ('missing' in numbers) return missingSentence(what, numbers.missing);
-  const cuts = numbersOf(ask, ...sides.map((side) => `${side}_strut_cut`));
+  const cuts = numbersOf(ask, ...sides.map((side) => `${side}_strut_cut` as const));
   if ('missing' in cuts) return missingSentence(what, cuts.missing);
   const extra = numberOf(ask, 'strut_trial_extra') ?? 0;
   const pieces = sides.map((side, i): StrutPiece => {

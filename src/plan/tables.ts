@@ -1,4 +1,6 @@
 import file from '../../templates/tables.json';
+import type { Known } from './known.ts';
+import type { TableName } from './names.ts';
 import type { Plan, SurveyTable } from './plan.ts';
 import type { TableColumn, TableTemplate } from './template.ts';
 
@@ -7,7 +9,8 @@ export const tables = file.tables as readonly TableTemplate[];
 
 const byName = new Map(tables.map((table) => [table.name, table]));
 
-export const tableNamed = (name: string): TableTemplate | undefined => byName.get(name);
+export const tableNamed = <N extends string>(name: N & Known<N, TableName>): TableTemplate | undefined =>
+  byName.get(name);
 
 /** Most rows a survey table may have. */
 export const MOST_ROWS = 60;

@@ -2,6 +2,7 @@ import type { LeastRoom } from '../calc/limits/judge.ts';
 import { inputNamed } from '../plan/book.ts';
 import type { Edited } from '../plan/edit/edited.ts';
 import { setReading } from '../plan/edit/reading.ts';
+import type { Known } from '../plan/known.ts';
 import { type Plan, type Reading, readingOf, type Value } from '../plan/plan.ts';
 import type { Answer } from '../workbook/engine.ts';
 import { clashWith, type Entered, enterText, enterValue } from '../workbook/enter.ts';
@@ -73,17 +74,17 @@ export class Session {
   }
 
   /** The answer of any cell; the same object until it changes. */
-  answer(name: string): Answer | undefined {
+  answer<N extends string>(name: N & Known<N>): Answer | undefined {
     return this.#answers.get(name);
   }
 
   /** The value of any cell; an input's own reading while the engine is loading. */
-  value(name: string): Value {
+  value<N extends string>(name: N & Known<N>): Value {
     const answer = this.#answers.get(name);
     return answer === undefined ? (readingOf(this.#plan, name)?.value ?? null) : answer.value;
   }
 
-  reading(name: string): Reading | undefined {
+  reading<N extends string>(name: N & Known<N>): Reading | undefined {
     return readingOf(this.#plan, name);
   }
 
@@ -101,7 +102,7 @@ export class Session {
     return this.#changed;
   }
 
-  draft(name: string): Draft | undefined {
+  draft<N extends string>(name: N & Known<N>): Draft | undefined {
     return this.#drafts.get(name);
   }
 
@@ -134,11 +135,11 @@ export class Session {
   }
 
   /** Puts in what a person typed. A refusal keeps the text as a draft and the last good value in use. */
-  enter(name: string, typed: string): Done {
-    const cell = inputNamed(name);
+  enter<N extends string>(name: N & Known<N>, typed: string): Done {
+    const cell = inputNamed(name as string);
     if (cell === undefined) return { ok: false, why: `There is no input named ${name}.` };
     const bare = this.#plan.units === 'in' ? 'in' : 'mm';
-    const entered = enterText(cell, typed, bare, this.#plan, this.reading(name));
+    const entered = enterText(cell, typed, bare, this.#plan, this.reading(name as string));
     const done = this.#put(name, entered);
     if (!done.ok) {
       this.#drafts = new Map(this.#drafts).set(name, { typed, why: done.why });
@@ -148,20 +149,20 @@ export class Session {
   }
 
   /** Puts in a value from a stepper, a slider or a proposal. */
-  choose(name: string, value: Value, gesture?: string): Done {
-    const cell = inputNamed(name);
+  choose<N extends string>(name: N & Known<N>, value: Value, gesture?: string): Done {
+    const cell = inputNamed(name as string);
     if (cell === undefined) return { ok: false, why: `There is no input named ${name}.` };
-    return this.#put(name, enterValue(cell, value, this.reading(name)), gesture);
+    return this.#put(name, enterValue(cell, value, this.reading(name as string)), gesture);
   }
 
   /** Changes what is noted about a reading without changing its value. */
-  annotate(name: string, notes: Partial<Omit<Reading, 'value' | 'formula'>>): Done {
-    const reading = this.reading(name);
+  annotate<N extends string>(name: N & Known<N>, notes: Partial<Omit<Reading, 'value' | 'formula'>>): Done {
+    const reading = this.reading(name as string);
     if (reading === undefined) return { ok: false, why: `There is no input named ${name}.` };
     return this.edit(`Note on ${labelFor(name)}`, (plan) => setReading(plan, name, { ...reading, ...notes }));
   }
 
-  dropDraft(name: string): void {
+  dropDraft<N extends string>(name: N & Known<N>): void {
     if (!this.#drafts.has(name)) return;
     const drafts = new Map(this.#drafts);
     drafts.delete(name);

@@ -1,6 +1,7 @@
+import type { CellName } from '../plan/names.ts';
 import type { Value } from '../plan/plan.ts';
 
-type Look = (name: string) => Value;
+type Look = (name: CellName) => Value;
 
 interface Rule {
   readonly names: readonly string[];

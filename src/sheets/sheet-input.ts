@@ -1,5 +1,6 @@
 import type { Limit } from '../drawings/limits.ts';
 import type { Values } from '../drawings/values.ts';
+import type { CellName } from '../plan/names.ts';
 import type { Plan, Units } from '../plan/plan.ts';
 import { standIns } from '../plan/stand-ins.ts';
 import type { Answer } from '../workbook/engine.ts';
@@ -14,7 +15,7 @@ export interface SheetInput {
   /** Null: the base values. */
   readonly scenario: string | null;
   /** The workbook's answer for any cell, in that scenario. */
-  readonly answer: (name: string) => Answer;
+  readonly answer: (name: CellName) => Answer;
   readonly judgement: Judgement;
   /** Year-month-day, given from outside so that a sheet can be made again to the last byte. */
   readonly date: string;

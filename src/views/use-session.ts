@@ -1,4 +1,6 @@
 import { createContext, useCallback, useContext, useSyncExternalStore } from 'react';
+import type { Known } from '../plan/known.ts';
+import type { LimitName } from '../plan/names.ts';
 import type { Plan, Reading } from '../plan/plan.ts';
 import type { Draft, Session } from '../session/session.ts';
 import type { Answer } from '../workbook/engine.ts';
@@ -29,18 +31,18 @@ export const useJudgement = (): Judgement => useLook(lookAtJudgement);
 export const useReady = (): boolean => useLook(lookAtReady);
 
 /** The answer of one cell; undefined while the engine is loading. */
-export const useAnswer = (name: string): Answer | undefined =>
-  useLook(useCallback((session: Session) => session.answer(name), [name]));
+export const useAnswer = <N extends string>(name: N & Known<N>): Answer | undefined =>
+  useLook(useCallback((session: Session) => session.answer(name as string), [name]));
 
-export const useReading = (name: string): Reading | undefined =>
-  useLook(useCallback((session: Session) => session.reading(name), [name]));
+export const useReading = <N extends string>(name: N & Known<N>): Reading | undefined =>
+  useLook(useCallback((session: Session) => session.reading(name as string), [name]));
 
-export const useDraft = (name: string): Draft | undefined =>
-  useLook(useCallback((session: Session) => session.draft(name), [name]));
+export const useDraft = <N extends string>(name: N & Known<N>): Draft | undefined =>
+  useLook(useCallback((session: Session) => session.draft(name as string), [name]));
 
 /** Whether the last edit changed a cell. */
-export const useChanged = (name: string): boolean =>
+export const useChanged = <N extends string>(name: N & Known<N>): boolean =>
   useLook(useCallback((session: Session) => session.changed.has(name), [name]));
 
-export const useLimit = (name: string): LimitAnswer | undefined =>
+export const useLimit = <N extends string>(name: N & Known<N, LimitName>): LimitAnswer | undefined =>
   useLook(useCallback((session: Session) => session.judgement.limits.find((it) => it.name === name), [name]));

@@ -1,3 +1,4 @@
+import type { Known } from '../plan/known.ts';
 import type { Plan } from '../plan/plan.ts';
 import { contentsOf, labelOf } from './contents.ts';
 import { type Answer, type Content, Engine } from './engine.ts';
@@ -53,7 +54,7 @@ export class Workbook {
   }
 
   /** The value of any cell, or why there is none. */
-  answer(name: string): Answer {
+  answer<N extends string>(name: N & Known<N>): Answer {
     const answer = this.#engine.answer(name);
     if (answer.value !== null || answer.why !== 'The cell follows from itself.') return answer;
     const loop = loopFrom(name, this.uses());
@@ -71,7 +72,7 @@ export class Workbook {
     return this.#uses;
   }
 
-  content(name: string): Content | undefined {
+  content<N extends string>(name: N & Known<N>): Content | undefined {
     return this.#contents.get(name);
   }
 

@@ -1,5 +1,6 @@
 import type { Limit } from '../../src/drawings/limits.ts';
 import type { Values } from '../../src/drawings/values.ts';
+import type { CellName } from '../../src/plan/names.ts';
 
 /** The case at the end of the model: a reverse transom, invented. */
 export const inputs: Readonly<Record<string, number | boolean>> = {
@@ -197,12 +198,14 @@ const bounds: Readonly<Record<string, readonly [low: number | null, high: number
 
 /** The limits a drawing letters, judged on the values. */
 export function judge(values: Values): Limit[] {
-  return Object.entries(bounds).map(([name, [low, high, band]]): Limit => {
-    const value = values.number(name);
-    if (value === null) return { name, state: 'no answer', value, low, high };
-    const room = Math.min(low === null ? Infinity : value - low, high === null ? Infinity : high - value);
-    return { name, state: room < 0 ? 'outside' : room < band ? 'near' : 'inside', value, low, high };
-  });
+  return (Object.entries(bounds) as [CellName, (typeof bounds)[string]][]).map(
+    ([name, [low, high, band]]): Limit => {
+      const value = values.number(name);
+      if (value === null) return { name, state: 'no answer', value, low, high };
+      const room = Math.min(low === null ? Infinity : value - low, high === null ? Infinity : high - value);
+      return { name, state: room < 0 ? 'outside' : room < band ? 'near' : 'inside', value, low, high };
+    },
+  );
 }
 
 /** Colour tokens of the page. */

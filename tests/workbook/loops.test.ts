@@ -34,7 +34,10 @@ describe('a loop', () => {
 
   it('of one cell says that it uses itself', () => {
     const book = new Workbook(withFormulas({ itself: '=itself + 1' }), null);
-    expect(book.answer('itself')).toEqual({ value: null, why: 'itself uses itself, so it has no answer.' });
+    expect(book.answer('itself' as string)).toEqual({
+      value: null,
+      why: 'itself uses itself, so it has no answer.',
+    });
     book.destroy();
   });
 

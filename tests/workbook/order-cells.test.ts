@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import type { CellName } from '../../src/plan/names.ts';
 import { caseAsk } from '../order/case-ask.ts';
 
 /** Each value worked by hand beside it. */
 describe('what the order rests on, in the case to start from', () => {
   const ask = caseAsk();
   const rad = Math.PI / 180;
-  it.each([
+  it.each<[CellName, number, string]>([
     ['wedge_thick_edge', 0, 'hinged'],
     ['wedge_angle', 0, 'hinged'],
     ['shim_sheet_area', 4 * 202 * 142, '4 sheets of 200 × 140 with a 2 mm saw'],
@@ -26,7 +27,7 @@ describe('what the order rests on, in the case to start from', () => {
 
   it('asks for no pads on a flat face, and for them where it curves', () => {
     const needs = (at: typeof ask) =>
-      ['lower_pad_needed', 'pads_upright_needed', 'pads_lying_needed'].map((name) => at(name));
+      (['lower_pad_needed', 'pads_upright_needed', 'pads_lying_needed'] as const).map((name) => at(name));
     expect(needs(ask)).toEqual([false, false, false]);
     // R 1000 upright: sagittas 5.01 of 200 mm, 0.45 of 60 mm, 1.80 of 120 mm; the sealant takes up 1.
     const curved = caseAsk({ transom_camber_radius: 1000, transom_rake: 0 });

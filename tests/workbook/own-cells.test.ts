@@ -69,10 +69,13 @@ describe('own cells', { timeout: 30_000 }, () => {
   it('have no room of a length that must exist and does not', () => {
     const plan = planWith({ left: '=port_strut_cut_room' });
     const book = new Workbook(plan, null);
-    expect(book.answer('left').value).toBeCloseTo(800 - 205.1823, 4);
+    expect(book.answer('left' as string).value).toBeCloseTo(800 - 205.1823, 4);
     book.show(plan, null, new Map([['strut_end_allowance', 200]]));
     expect(book.answer('port_strut_cut').value).toBeLessThan(0);
-    expect(book.answer('left')).toMatchObject({ value: null, why: expect.stringContaining('not above 0') });
+    expect(book.answer('left' as string)).toMatchObject({
+      value: null,
+      why: expect.stringContaining('not above 0'),
+    });
     book.destroy();
   });
 
@@ -86,12 +89,12 @@ describe('own cells', { timeout: 30_000 }, () => {
   it('say so when a cell they used is deleted, and answer again when it is back', () => {
     const before = planWith({ base: '=shim_stack', user: '=base + 1' });
     const book = new Workbook(before, null);
-    expect(book.answer('user').value).toBe(49);
+    expect(book.answer('user' as string).value).toBe(49);
     book.show({ ...before, ownCells: before.ownCells.filter((cell) => cell.name !== 'base') }, null);
-    expect(book.answer('user')).toEqual({ value: null, why: 'There is no cell named base.' });
-    expect(book.answer('base').value).toBeNull();
+    expect(book.answer('user' as string)).toEqual({ value: null, why: 'There is no cell named base.' });
+    expect(book.answer('base' as string).value).toBeNull();
     book.show(before, null);
-    expect(book.answer('user').value).toBe(49);
+    expect(book.answer('user' as string).value).toBe(49);
     book.destroy();
   });
 
@@ -140,9 +143,9 @@ describe('the engine’s ways', () => {
     });
     const book = new Workbook(plan, null);
     book.show(plan, null, new Map([['transom_build', 'cored']]));
-    expect(book.answer('star').value).toBe(false);
-    expect(book.answer('dot').value).toBe(false);
-    expect(book.answer('whole').value).toBe(true);
+    expect(book.answer('star' as string).value).toBe(false);
+    expect(book.answer('dot' as string).value).toBe(false);
+    expect(book.answer('whole' as string).value).toBe(true);
     book.destroy();
   });
 

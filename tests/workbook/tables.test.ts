@@ -38,7 +38,7 @@ describe('a table in a formula', () => {
 
   it('is only given where it is needed', () => {
     const plan = withCells({ it: '=ROWS_GIVEN(5)' });
-    expect(new Workbook(plan, null).answer('it').why).toBe(
+    expect(new Workbook(plan, null).answer('it' as string).why).toBe(
       'The table is one value; ROWS_GIVEN needs a table.',
     );
   });
@@ -65,8 +65,8 @@ describe('the rows of a table', () => {
 
   it('reach what follows from them at once, and only that', () => {
     const book = new Workbook(plan, null);
-    expect(book.answer('count').value).toBe(0);
-    expect(book.answer('line').why).toBe('A line takes two rows or more; the table has 0 in use.');
+    expect(book.answer('count' as string).value).toBe(0);
+    expect(book.answer('line' as string).why).toBe('A line takes two rows or more; the table has 0 in use.');
     const three = withRows(plan, [
       [0, 500],
       [100, 490],
@@ -75,8 +75,8 @@ describe('the rows of a table', () => {
     const changed = book.show(three, null);
     expect(changed.has('twice')).toBe(true);
     expect(changed.has('rudder_gap')).toBe(false);
-    expect(book.answer('twice').value).toBe(6);
-    expect(book.answer('line').value).toBeCloseTo(500, 9);
+    expect(book.answer('twice' as string).value).toBe(6);
+    expect(book.answer('line' as string).value).toBeCloseTo(500, 9);
     // A row without one of its figures is not looked at.
     const mended = withRows(plan, [
       [0, 520],
@@ -84,16 +84,16 @@ describe('the rows of a table', () => {
       [200, 480],
     ]);
     book.show(mended, null);
-    expect(book.answer('count').value).toBe(2);
-    expect(book.answer('line').value).toBeCloseTo(520, 9);
+    expect(book.answer('count' as string).value).toBe(2);
+    expect(book.answer('line' as string).value).toBeCloseTo(520, 9);
     book.show(plan, null);
-    expect(book.answer('count').value).toBe(0);
+    expect(book.answer('count' as string).value).toBe(0);
     book.destroy();
   });
 
   it('are there from the start, and in a workbook made beside it', () => {
     const book = new Workbook(withRows(plan, [[0, 500]]), null);
-    expect(book.answer('count').value).toBe(1);
-    expect(book.another().answer('count').value).toBe(1);
+    expect(book.answer('count' as string).value).toBe(1);
+    expect(book.another().answer('count' as string).value).toBe(1);
   });
 });

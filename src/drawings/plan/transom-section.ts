@@ -14,7 +14,7 @@ const BESIDE = 110;
 function shownHalf(values: Values): number | null {
   const got = need(values, 'transom_half_breadth', 'foot_width');
   if (got === null) return null;
-  const feet = ['port_foot_y', 'starboard_foot_y', 'single_foot_y'].map((name) =>
+  const feet = (['port_foot_y', 'starboard_foot_y', 'single_foot_y'] as const).map((name) =>
     Math.abs(number(values, name) ?? 0),
   );
   return Math.min(Math.abs(got[0]), Math.max(...feet) + got[1] / 2 + BESIDE);

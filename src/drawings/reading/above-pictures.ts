@@ -1,7 +1,8 @@
+import type { CellName } from '../../plan/names.ts';
 import { point } from '../point.ts';
 import type { Outline } from '../scene.ts';
 import { polygon, polyline } from '../shapes.ts';
-import type { Bench } from './bench.ts';
+import type { Bench, Pictures } from './bench.ts';
 import { level, type Picture, upright } from './picture.ts';
 
 /** Half the width and the depth of the parts as drawn here, mm; they are lettered nowhere. */
@@ -29,7 +30,7 @@ function above({ n, shaft, side }: Bench) {
 }
 
 const up =
-  (name: string, aside: number) =>
+  (name: CellName, aside: number) =>
   (bench: Bench): Picture => {
     const { top, x, shapes, middle } = above(bench);
     const value = bench.n(name);
@@ -43,7 +44,7 @@ const up =
   };
 
 const out =
-  (name: string, share: number) =>
+  (name: CellName, share: number) =>
   (bench: Bench): Picture => {
     const { top, x, shapes } = above(bench);
     const reach = Math.max(40, bench.n(name));
@@ -57,7 +58,7 @@ const out =
   };
 
 /** What turns above the shaft. */
-export const abovePictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const abovePictures: Pictures = {
   drive_height: up('drive_height', 160),
   drive_sweep_radius: out('drive_sweep_radius', 0.5),
   vane_low: up('vane_low', 160),

@@ -1,8 +1,9 @@
 import { cos, sin } from '../../calc/angle.ts';
+import type { CellName } from '../../plan/names.ts';
 import { type Point, point } from '../point.ts';
 import type { Outline } from '../scene.ts';
 import { circle, polygon, polyline } from '../shapes.ts';
-import type { Bench } from './bench.ts';
+import type { Bench, Pictures } from './bench.ts';
 import type { Picture } from './picture.ts';
 
 const origin = point(0, 0);
@@ -23,7 +24,7 @@ function bar(degrees: number, od: number): Outline {
 }
 
 const spread =
-  (limit: string) =>
+  (limit: CellName) =>
   ({ n }: Bench): Picture => {
     const half = Math.min(170, n(limit)) / 2;
     const od = n('strut_od');
@@ -41,7 +42,7 @@ const spread =
   };
 
 /** Angles that are limits of the gear. */
-export const anglePictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const anglePictures: Pictures = {
   spread_min: spread('spread_min'),
   spread_max: spread('spread_max'),
   strut_rise_max: ({ n }) => {

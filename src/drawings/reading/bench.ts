@@ -1,3 +1,4 @@
+import type { CellName, InputName } from '../../plan/names.ts';
 import { groundOf } from '../assemble.ts';
 import type { Face } from '../face.ts';
 import type { Ground, Part } from '../part.ts';
@@ -12,6 +13,7 @@ import { sternStruts } from '../stern/feet.ts';
 import { lowerFlange } from '../stern/lower-flange.ts';
 import { transomOutline } from '../stern/transom-outline.ts';
 import type { Values } from '../values.ts';
+import type { Picture } from './picture.ts';
 
 /** What pictures are made from: numbers that are always there, and the views' parts by name. */
 export interface Bench {
@@ -20,7 +22,7 @@ export interface Bench {
   readonly face: Face;
   readonly shaft: Shaft;
   /** A number; 0 for a name without one. */
-  readonly n: (name: string) => number;
+  readonly n: (name: CellName) => number;
   /** x of the face in the plane of the shaft, mm. */
   readonly x: (z: number) => number;
   /** Outlines of the named parts in each view; of all of them when none is named. */
@@ -60,3 +62,6 @@ export function benchFor(values: Values): Bench | null {
 
 /** Water below the waterline, for pictures in which it matters. */
 export const water: Outline = { kind: 'water', role: 'water', level: 0 };
+
+/** Pictures by the input that is read in them. */
+export type Pictures = Readonly<Partial<Record<InputName, (bench: Bench) => Picture>>>;

@@ -1,12 +1,12 @@
 import { moved, point } from '../point.ts';
 import { polyline } from '../shapes.ts';
-import { type Bench, water } from './bench.ts';
-import { level, type Picture, upright } from './picture.ts';
+import { type Bench, type Pictures, water } from './bench.ts';
+import { level, upright } from './picture.ts';
 
 const plumb = (low: number, high: number) => polyline('axis', [point(0, low), point(0, high)]);
 
 /** Readings taken on the transom and on the boat's own rudder. */
-export const boatPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const boatPictures: Pictures = {
   transom_rake: ({ n, x, face, side }) => {
     const [low, high] = [n('transom_bottom'), n('transom_top')];
     const at = point(x(low), low);

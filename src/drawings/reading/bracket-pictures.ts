@@ -1,9 +1,10 @@
+import type { CellName } from '../../plan/names.ts';
 import { strutOf } from '../feet.ts';
 import { seen } from '../plan/sheet.ts';
 import { moved, point } from '../point.ts';
 import { flangeOf } from '../side/flange.ts';
 import { stackOf } from '../side/stack.ts';
-import { type Bench, water } from './bench.ts';
+import { type Bench, type Pictures, water } from './bench.ts';
 import { length, level, type Picture, upright } from './picture.ts';
 
 const nothing = point(0, 0);
@@ -13,7 +14,7 @@ const uncovered = (shapes: Picture['shapes']): Picture['shapes'] =>
   shapes.filter((shape) => shape.role !== 'hidden');
 
 /** From astern, close to the lower flange. */
-function flangeSize(bench: Bench, name: string, measured: Picture['measured']): Picture {
+function flangeSize(bench: Bench, name: CellName, measured: Picture['measured']): Picture {
   return {
     shapes: uncovered(bench.stern('transom_rake', 'lower_bracket_height')),
     measured,
@@ -42,7 +43,7 @@ const upperParts = [
 ];
 
 /** Sizes of both brackets, their flanges and feet. */
-export const bracketPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const bracketPictures: Pictures = {
   lower_reach: (bench) => {
     const { n, shaft, values, ground } = bench;
     const z = n('lower_bracket_height');

@@ -1,7 +1,7 @@
 import { type Point, point } from '../point.ts';
 import type { Outline } from '../scene.ts';
 import { circle, hatch, polygon, polyline } from '../shapes.ts';
-import type { Bench } from './bench.ts';
+import type { Bench, Pictures } from './bench.ts';
 import { length, level, type Picture } from './picture.ts';
 
 const box = (x0: number, x1: number, half: number): Point[] => [
@@ -93,7 +93,7 @@ function skin({ n }: Bench): Outline[] {
 }
 
 /** What lies on the bolts, layer by layer, and the bolt itself. */
-export const layerPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const layerPictures: Pictures = {
   transom_thickness: (bench) => {
     const t = bench.n('transom_thickness');
     return {

@@ -1,3 +1,4 @@
+import type { InputName } from '../../plan/names.ts';
 import { formatNumber } from '../../units/format-number.ts';
 import { angleFigure, type Figure, lengthFigure, unread } from '../figure.ts';
 import type { ShownUnit } from '../options.ts';
@@ -6,7 +7,7 @@ import { number, type Values } from '../values.ts';
 import { captionOf } from '../words.ts';
 import { abovePictures } from './above-pictures.ts';
 import { anglePictures } from './angle-pictures.ts';
-import { type Bench, benchFor } from './bench.ts';
+import { benchFor, type Pictures } from './bench.ts';
 import { boatPictures } from './boat-pictures.ts';
 import { bracketPictures } from './bracket-pictures.ts';
 import { camberPicture } from './camber-picture.ts';
@@ -18,7 +19,7 @@ import { shaftPictures } from './shaft-pictures.ts';
 import { surveyPictures } from './survey-pictures.ts';
 import { withTypical } from './typical.ts';
 
-const pictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+const pictures: Pictures = {
   ...boatPictures,
   transom_camber_radius: camberPicture,
   ...shaftPictures,
@@ -51,11 +52,11 @@ export function readingPicture(
   values: Values,
   options: { readonly unit: ShownUnit },
 ): Scene | null {
-  const draw = pictures[name];
+  const draw = pictures[name as InputName];
   const bench = draw === undefined ? null : benchFor(withTypical(values));
   if (draw === undefined || bench === null) return null;
   const picture = draw(bench);
-  const figure = figureOf(name, number(values, name), picture, options.unit);
+  const figure = figureOf(name, number(values, name as InputName), picture, options.unit);
   const shapes: Shape[] = [...picture.shapes, measuredShape(name, picture, figure)];
   return {
     kind: 'reading',

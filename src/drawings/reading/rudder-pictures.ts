@@ -1,5 +1,5 @@
 import { point } from '../point.ts';
-import { type Bench, water } from './bench.ts';
+import { type Bench, type Pictures, water } from './bench.ts';
 import { level, type Picture, upright } from './picture.ts';
 
 /** Head and foot of the auxiliary rudder, and x of its axis there. */
@@ -21,7 +21,7 @@ const view = (bench: Bench): Picture['shapes'] => [
 ];
 
 /** Sizes of the auxiliary rudder. */
-export const rudderPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const rudderPictures: Pictures = {
   vane_rudder_chord: (bench) => {
     const { n } = bench;
     const { foot, footX } = ends(bench);

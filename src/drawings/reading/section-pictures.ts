@@ -1,7 +1,8 @@
+import type { CellName } from '../../plan/names.ts';
 import { type Point, point } from '../point.ts';
 import type { Outline } from '../scene.ts';
 import { breakLine, circle, hatch, polygon, polyline } from '../shapes.ts';
-import type { Bench } from './bench.ts';
+import type { Bench, Pictures } from './bench.ts';
 import { length, level, type Picture } from './picture.ts';
 
 const origin = point(0, 0);
@@ -44,7 +45,7 @@ const across = (od: number, size: number): Picture['measured'] =>
   ]);
 
 const outside =
-  (od: string, wall: string, stock?: string) =>
+  (od: CellName, wall: CellName, stock?: CellName) =>
   ({ n }: Bench): Picture => ({
     shapes: tubeSection(n(od), n(wall), stock === undefined ? null : n(stock)),
     measured: across(n(od), n(od)),
@@ -53,7 +54,7 @@ const outside =
   });
 
 const wallOf =
-  (od: string, wall: string, stock?: string) =>
+  (od: CellName, wall: CellName, stock?: CellName) =>
   ({ n }: Bench): Picture => ({
     shapes: tubeSection(n(od), n(wall), stock === undefined ? null : n(stock)),
     measured: length(point(-n(od) / 2, 0), point(-n(od) / 2 + n(wall), 0)),
@@ -70,7 +71,7 @@ function piece(from: number, to: number, od: number): Outline[] {
 }
 
 const tubeLength =
-  (size: string, od: string) =>
+  (size: CellName, od: CellName) =>
   ({ n }: Bench): Picture => ({
     shapes: piece(0, n(size), n(od)),
     measured: level(-n(od) * 1.6, 0, n(size), -n(od) / 2),
@@ -78,7 +79,7 @@ const tubeLength =
   });
 
 /** Tubes cut across or lengthwise. */
-export const sectionPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const sectionPictures: Pictures = {
   tube_od: outside('tube_od', 'tube_wall', 'stock_diameter'),
   tube_wall: wallOf('tube_od', 'tube_wall', 'stock_diameter'),
   stock_diameter: ({ n }) => ({

@@ -1,6 +1,7 @@
+import type { CellName } from '../../plan/names.ts';
 import { moved, type Point, point } from '../point.ts';
 import { clampWall } from '../side/clamp.ts';
-import { type Bench, water } from './bench.ts';
+import { type Bench, type Pictures, water } from './bench.ts';
 import { length, level, type Measure, type Picture } from './picture.ts';
 
 /** A length along the shaft, its line `aside` mm aft of the axis, extension lines from `onPart` mm aft of it. */
@@ -21,7 +22,7 @@ const ROUND_SHAFT = [
 
 const view = (bench: Bench): Picture['shapes'] => [water, ...bench.side(...ROUND_SHAFT)];
 
-function clampDepth(bench: Bench, height: string, depth: string): Picture {
+function clampDepth(bench: Bench, height: CellName, depth: CellName): Picture {
   const { n, shaft } = bench;
   const od = n('tube_od');
   const low = moved(shaft.at(n(height)), shaft.up, -n(depth) / 2);
@@ -33,7 +34,7 @@ function clampDepth(bench: Bench, height: string, depth: string): Picture {
   };
 }
 
-function fromBearing(bench: Bench, limit: string): Picture {
+function fromBearing(bench: Bench, limit: CellName): Picture {
   const { n, shaft } = bench;
   const od = n('tube_od');
   const reach = Math.max(n(limit), 80);
@@ -45,7 +46,7 @@ function fromBearing(bench: Bench, limit: string): Picture {
 }
 
 /** Sizes of shaft and drive unit, and the clearances the gear asks for along it. */
-export const shaftPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const shaftPictures: Pictures = {
   shaft_length: (bench) => {
     const { n, shaft } = bench;
     const od = n('tube_od');

@@ -1,7 +1,8 @@
+import type { CellName, InputName } from '../../plan/names.ts';
 import { type Point, point } from '../point.ts';
 import type { Outline } from '../scene.ts';
 import { polygon, polyline } from '../shapes.ts';
-import { type Bench, water } from './bench.ts';
+import { type Bench, type Pictures, water } from './bench.ts';
 import { boatPictures } from './boat-pictures.ts';
 import { level, type Picture, upright } from './picture.ts';
 
@@ -44,7 +45,7 @@ const quarter: readonly Outline[] = [
 
 /** Water above or below a mark on one end of the hull; `aft` says to which side the water lies. */
 const mark =
-  (name: string, end: readonly Outline[], aft: 1 | -1) =>
+  (name: CellName, end: readonly Outline[], aft: 1 | -1) =>
   ({ n }: Bench): Picture => {
     const stands = seen(n(name), 40);
     return {
@@ -56,10 +57,10 @@ const mark =
   };
 
 /** The same reading against gravity, drawn as on the boat that sails. */
-const as = (name: string): ((bench: Bench) => Picture) => boatPictures[name] as (bench: Bench) => Picture;
+const as = (name: InputName): ((bench: Bench) => Picture) => boatPictures[name] as (bench: Bench) => Picture;
 
 /** Readings of the survey that stand alone. */
-export const surveyPictures: Readonly<Record<string, (bench: Bench) => Picture>> = {
+export const surveyPictures: Pictures = {
   list_reading: ({ n, stern }) => {
     const half = n('transom_half_breadth');
     // A list of a degree would not be seen: it is drawn larger.

@@ -2,6 +2,7 @@ import { cos, tan } from '../../calc/angle.ts';
 import { standoff } from '../../calc/shaft/standoff.ts';
 import { wedgeMiddle } from '../../calc/shaft/wedge-middle.ts';
 import { camber } from '../../calc/transom/face-x.ts';
+import type { CellName } from '../../plan/names.ts';
 import type { Values } from '../values.ts';
 
 /**
@@ -107,7 +108,7 @@ const shown = (value: number | null, size: number | undefined): number | null =>
 
 /** The values a picture is drawn from: what is known, typical sizes for the rest, and the places that follow from both. */
 export function withTypical(values: Values): Values {
-  const input = (name: string): number => shown(values.number(name), sizes[name]) ?? 0;
+  const input = (name: CellName): number => shown(values.number(name), sizes[name]) ?? 0;
   const hinged = values.flag('lower_flange_hinged') ?? true;
   const lean = input('shaft_lean');
   const rake = input('transom_rake');

@@ -1,3 +1,4 @@
+import type { CellName } from '../../plan/names.ts';
 import { type Measured, resultDimension } from '../measured.ts';
 import type { SceneOptions } from '../options.ts';
 import { moved, type Point } from '../point.ts';
@@ -13,7 +14,7 @@ export function chain(values: Values, options: SceneOptions, shaft: Shaft | null
   // Measured along the clamps' after side; a gap is looked at on the tube's, where only the tube is in the way.
   const surface = od / 2 + clampWall(od);
   const aside = od / 2 + clampWall(od) * 0.5;
-  const stretch = (name: string, from: Point, to: Point, enlarge: boolean): Dimension[] => {
+  const stretch = (name: CellName, from: Point, to: Point, enlarge: boolean): Dimension[] => {
     const close = { from: moved(from, shaft.aft, aside), to: moved(to, shaft.aft, aside) };
     const it: Measured = {
       name,

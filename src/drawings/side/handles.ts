@@ -10,7 +10,7 @@ export function sideHandles(values: Values, ground: Ground): Handle[] {
   const { face, shaft } = ground;
   const handles: Handle[] = [];
   if (shaft !== null) {
-    for (const name of ['upper_bracket_height', 'lower_bracket_height', 'shaft_foot_height']) {
+    for (const name of ['upper_bracket_height', 'lower_bracket_height', 'shaft_foot_height'] as const) {
       const z = number(values, name);
       if (z !== null) handles.push({ name, at: shaft.at(z), moves: 'up and down' });
     }

@@ -1,3 +1,4 @@
+import type { CellName } from '../../plan/names.ts';
 import { resultDimension } from '../measured.ts';
 import type { SceneOptions } from '../options.ts';
 import type { Ground } from '../part.ts';
@@ -32,7 +33,7 @@ export function ownTrailingEdge(values: Values): { low: number; high: number; ed
 export function levelGaps(values: Values, options: SceneOptions, { face, shaft }: Ground): Dimension[] {
   if (shaft === null) return [];
   const dimensions: Dimension[] = [];
-  const measure = (name: string, at: { from: Point; to: Point } | null): void => {
+  const measure = (name: CellName, at: { from: Point; to: Point } | null): void => {
     if (at !== null)
       dimensions.push(...resultDimension(values, options, { name, ...at, place: 'here', close: at }));
   };

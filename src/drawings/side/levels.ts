@@ -8,7 +8,7 @@ import { captionOf } from '../words.ts';
 
 /** Heights of the choices above the waterline, as read at the rule. */
 export function levels(values: Values, options: SceneOptions): Level[] {
-  const feet = sidesInUse(values).map((side) => `${side}_foot_height`);
+  const feet = sidesInUse(values).map((side) => `${side}_foot_height` as const);
   const [first, second] = feet.map((name) => number(values, name));
   const alike = feet.length === 2 && first !== null && first === second;
   // Feet at one height are lettered once, under the name of the one that is looked at.
@@ -19,7 +19,7 @@ export function levels(values: Values, options: SceneOptions): Level[] {
     ...(alike && shared !== undefined ? [shared] : feet),
     'lower_bracket_height',
     'shaft_foot_height',
-  ];
+  ] as const;
   const found: Level[] = [];
   for (const name of names) {
     const height = number(values, name);

@@ -1,3 +1,4 @@
+import type { CellName } from '../../plan/names.ts';
 import { type FootSide, sidesInUse } from '../feet.ts';
 import { resultDimension } from '../measured.ts';
 import type { SceneOptions } from '../options.ts';
@@ -6,12 +7,12 @@ import type { Dimension } from '../scene.ts';
 import { need, number, type Values } from '../values.ts';
 
 interface Flange {
-  readonly result: string;
-  readonly y: string;
-  readonly z: string;
-  readonly width: string;
-  readonly height: string;
-  readonly half: string;
+  readonly result: CellName;
+  readonly y: CellName;
+  readonly z: CellName;
+  readonly width: CellName;
+  readonly height: CellName;
+  readonly half: CellName;
 }
 
 /** The shortest way from a flange to the border of the usable transom: down, up or sideways. */
@@ -52,14 +53,16 @@ export function edgeDimensions(values: Values, options: SceneOptions): Dimension
       height: 'lower_flange_height',
       half: 'transom_half_breadth_low',
     },
-    ...sides.map((side) => ({
-      result: `${side}_foot_edge`,
-      y: `${side}_foot_y`,
-      z: `${side}_foot_height`,
-      width: 'foot_width',
-      height: 'foot_height',
-      half: 'transom_half_breadth',
-    })),
+    ...sides.map(
+      (side): Flange => ({
+        result: `${side}_foot_edge`,
+        y: `${side}_foot_y`,
+        z: `${side}_foot_height`,
+        width: 'foot_width',
+        height: 'foot_height',
+        half: 'transom_half_breadth',
+      }),
+    ),
   ];
   return flanges.flatMap((it) => {
     const way = shortest(values, it);

@@ -1,3 +1,4 @@
+import type { CellName } from '../../plan/names.ts';
 import { asideAt } from '../aside.ts';
 import { type Part, shaftNeeds } from '../part.ts';
 import { point } from '../point.ts';
@@ -74,7 +75,7 @@ export const tubeFromAstern: Part = {
   },
 };
 
-function clampAt(values: Values, cos: number, height: string, depth: string, part: string): Outline[] {
+function clampAt(values: Values, cos: number, height: CellName, depth: CellName, part: string): Outline[] {
   const got = need(values, 'shaft_offset', height, depth, 'tube_od');
   const y = asideOf(values);
   if (got === null || y === null) return [];

@@ -1,3 +1,4 @@
+import type { CellName } from '../../plan/names.ts';
 import { newPlan } from '../new-plan.ts';
 import { type Point, point } from '../point.ts';
 import { benchFor } from '../reading/bench.ts';
@@ -18,7 +19,8 @@ const labels = (places: readonly (readonly [name: string, at: Point])[], numbers
 /** The stern from the side with the places of the readings, each with its number on the form. */
 export function sideOverview(numbers: Numbers): Scene {
   const { shapes, points } = newPlan();
-  const n = (name: string): number => withTypical({ number: () => null, flag: () => null }).number(name) ?? 0;
+  const n = (name: CellName): number =>
+    withTypical({ number: () => null, flag: () => null }).number(name) ?? 0;
   const at = (name: string, aside: number, down = 0): Point => {
     const place = points.find((it) => it.name === name)?.at ?? point(0, 0);
     return point(place.x + aside, place.y - down);

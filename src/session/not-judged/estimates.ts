@@ -2,12 +2,13 @@ import { boltSize } from '../../calc/fasteners/iso.ts';
 import { slamForce } from '../../calc/loads/slam-force.ts';
 import { overhangDeflection } from '../../calc/section/overhang-deflection.ts';
 import { tubeSection } from '../../calc/section/tube.ts';
+import type { CellName } from '../../plan/names.ts';
 import type { Value } from '../../plan/plan.ts';
 
-type Look = (name: string) => Value;
+type Look = (name: CellName) => Value;
 
 /** The named numbers in order; undefined when one of them has no answer. */
-function numbers(valueAt: Look, names: readonly string[]): number[] | undefined {
+function numbers(valueAt: Look, names: readonly CellName[]): number[] | undefined {
   const found = names.map(valueAt).filter((it): it is number => typeof it === 'number');
   return found.length === names.length ? found : undefined;
 }

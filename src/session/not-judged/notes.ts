@@ -1,8 +1,9 @@
+import type { CellName } from '../../plan/names.ts';
 import type { Value } from '../../plan/plan.ts';
 import { boltSwings, footGivesWay, SEA_SPEED, seaStrikes } from './estimates.ts';
 
 /** Reads the value of a cell. */
-export type Look = (name: string) => Value;
+export type Look = (name: CellName) => Value;
 
 /** A piece of a note: words, the value of a cell, or words worked out from cells. */
 export type Piece = string | { readonly cell: string } | { readonly works: (valueAt: Look) => string };
@@ -14,10 +15,10 @@ export interface Note {
   readonly pieces: readonly Piece[];
 }
 
-const cell = (name: string): Piece => ({ cell: name });
+const cell = (name: CellName): Piece => ({ cell: name });
 const works = (run: (valueAt: Look) => string): Piece => ({ works: run });
 
-const numberAt = (valueAt: Look, name: string): number | undefined => {
+const numberAt = (valueAt: Look, name: CellName): number | undefined => {
   const value = valueAt(name);
   return typeof value === 'number' ? value : undefined;
 };
@@ -41,7 +42,7 @@ function packingWords(valueAt: Look): string {
   return packing > (4 * diameter) / 3 ? 'It is past that here.' : 'It is not past that here.';
 }
 
-const SHARES: readonly (readonly [name: string, words: string])[] = [
+const SHARES: readonly (readonly [name: CellName, words: string])[] = [
   ['stock_utilisation', 'the stock'],
   ['tube_utilisation', 'the tube'],
   ['strut_utilisation', 'the struts'],

@@ -1,6 +1,7 @@
 import { handoverRecord, type RecordPart } from '../../fitting/handover.ts';
 import { orderOfWork } from '../../fitting/order-of-work.ts';
 import { CAUTION } from '../../plan/caution.ts';
+import type { CellName } from '../../plan/names.ts';
 import { styles } from '../lettering/styles.ts';
 import { Flow } from '../page/flow.ts';
 import type { Printout } from '../page/printout.ts';
@@ -74,7 +75,7 @@ export function handoverSheet(input: SheetInput): Printout {
   const { plan, scenario, units, answer } = input;
   const printout = printoutFor(input, 'handover record');
   const flow = new Flow(printout);
-  const planned = (name: string) => answer(name).value;
+  const planned = (name: CellName) => answer(name).value;
   for (const part of handoverRecord({
     plan: { ...plan, active: scenario },
     units,

@@ -1,4 +1,5 @@
-import { inputNamed } from '../../plan/book.ts';
+import { cellNamed } from '../../plan/book.ts';
+import type { CellName } from '../../plan/names.ts';
 import type { Units } from '../../plan/plan.ts';
 import { formatValue } from '../../units/format-value.ts';
 import type { Answer } from '../../workbook/engine.ts';
@@ -16,25 +17,25 @@ const COMMON = [
   'shaft_lean',
   'shaft_foot_height',
   'shim_count',
-];
+] as const;
 
-const FEET: Readonly<Record<number, readonly string[]>> = {
+const FEET: Readonly<Record<number, readonly CellName[]>> = {
   1: ['single_foot_y', 'single_foot_height'],
   2: ['port_foot_y', 'port_foot_height', 'starboard_foot_y', 'starboard_foot_height'],
 };
 
-const namesOf = (answer: (name: string) => Answer): readonly string[] => [
+const namesOf = (answer: (name: CellName) => Answer): readonly CellName[] => [
   ...COMMON,
   ...(FEET[Number(answer('strut_count').value)] ?? []),
 ];
 
-export const asFittedHeight = (answer: (name: string) => Answer): number =>
+export const asFittedHeight = (answer: (name: CellName) => Answer): number =>
   Math.ceil(namesOf(answer).length / COLUMNS) * BLANK + SIGNATURE + 1;
 
 /** Planned values with a blank beside each for what was fitted, and a line to sign on. */
 export function asFitted(
   sheet: Sheet,
-  answer: (name: string) => Answer,
+  answer: (name: CellName) => Answer,
   units: Units,
   x: number,
   y: number,
@@ -43,7 +44,7 @@ export function asFitted(
   const its = (width - GAP * (COLUMNS - 1)) / COLUMNS;
   const names = namesOf(answer);
   for (const [i, name] of names.entries()) {
-    const cell = inputNamed(name);
+    const cell = cellNamed(name);
     if (cell === undefined) continue;
     const left = x + (i % COLUMNS) * (its + GAP);
     const at = y + Math.floor(i / COLUMNS) * BLANK;

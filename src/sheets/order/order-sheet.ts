@@ -1,6 +1,7 @@
 import { orderList } from '../../order/list/order-list.ts';
 import { profileOf } from '../../order/profile-of.ts';
 import type { OrderTable } from '../../order/section.ts';
+import type { CellName } from '../../plan/names.ts';
 import { standIns } from '../../plan/stand-ins.ts';
 import { Flow } from '../page/flow.ts';
 import type { Printout } from '../page/printout.ts';
@@ -44,7 +45,7 @@ function beside(flow: Flow, tables: readonly Printed[]): void {
 export function orderSheet(input: SheetInput): Printout {
   const printout = printoutFor(input, 'order list');
   const flow = new Flow(printout);
-  const ask = (name: string) => input.answer(name).value;
+  const ask = (name: CellName) => input.answer(name).value;
   const sections = orderList(
     { ask, units: input.units, profile: profileOf(ask, input.plan) },
     standIns(input.plan, input.scenario),

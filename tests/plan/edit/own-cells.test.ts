@@ -125,7 +125,7 @@ describe('a rename', () => {
     for (const name of ['vane_rudder_drop', 'shim_thickness', 'standoff', 'side_force', 'rudder_gap']) {
       expect(after.answer(name)).toEqual(before.answer(name));
     }
-    expect(after.answer('width').value).toBe(10);
+    expect(after.answer('width' as string).value).toBe(10);
     expect(after.answer('vane_rudder_drop').value).toBe(100);
   });
 

@@ -33,8 +33,8 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
     },
     {
       name: 'tubes',
-      what: `Clamps on ${feet.length === 1 ? 'the strut tube' : 'the strut tubes'}; the gap of a sleeve in line with the gap of its clamp.`,
-      why: 'A sleeve whose gap is turned away cannot close on the tube.',
+      what: `Clamps on ${feet.length === 1 ? 'the strut tube' : 'the strut tubes'}; turn a sleeve as the gear’s manual shows.`,
+      why: 'A strut that slips on its clamp lets the shaft lean.',
     },
     {
       name: 'hinges',
@@ -43,7 +43,7 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
     },
     {
       name: 'shaft',
-      what: 'Shaft clamps, the upper, then the lower, by turns; sleeve gap in line with the clamp gap.',
+      what: 'Shaft clamps, the upper, then the lower, by turns; turn a sleeve as the gear’s manual shows.',
       why: 'Last, so that the shaft is not held crooked by anything before it.',
     },
     {

@@ -134,9 +134,9 @@ export const NOTES: readonly Note[] = [
     ],
   },
   {
-    title: 'The single strut’s customary length',
+    title: 'How long a single strut may be',
     pieces: [
-      'A single strut is at most 18 in long by custom: common practice, no source. That is a figure for the force of daily steering, here ',
+      'In practice the force of daily steering sets the length of a single strut, here ',
       cell('steering_force'),
       '. At stall the force is ',
       cell('side_force'),

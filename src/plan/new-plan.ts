@@ -29,5 +29,12 @@ export const newPlan = (title: string): Plan => ({
   active: null,
   locked: new Set(),
   studies: [],
-  fit: { fitted: new Map(), steps: [], handover: new Map() },
+  fit: {
+    fitted: new Map(),
+    drilled: new Map(),
+    steps: [],
+    wentOn: [],
+    unticked: [],
+    handover: new Map(),
+  },
 });

@@ -79,11 +79,48 @@ export interface StepDone {
   readonly note?: string;
 }
 
+/** A choice that a hole has fixed: what had been planned, and who locked it when. */
+export interface Drilled {
+  readonly planned: Value;
+  readonly who?: string;
+  readonly when?: string;
+}
+
+/** Something that stopped a step, as it was said when the work went on in spite of it. */
+export interface StopPassed {
+  readonly stop: string;
+  /** How far it was beyond what is allowed, base units; absent where that has no size. */
+  readonly by?: number;
+  readonly says: string;
+}
+
+/** A step that was gone on with although something stopped it. */
+export interface WentOn {
+  readonly step: string;
+  readonly because: string;
+  readonly despite: readonly StopPassed[];
+  readonly who?: string;
+  readonly when?: string;
+}
+
+/** A tick that was taken off: whose it was, and who took it off when. */
+export interface Unticked {
+  readonly step: string;
+  readonly tickedBy?: string;
+  readonly tickedWhen?: string;
+  readonly who?: string;
+  readonly when?: string;
+}
+
 /** What was read and done on the day. */
 export interface FitUp {
   /** Readings of what was really fitted, by the input they replace. */
   readonly fitted: ReadonlyMap<string, Reading>;
+  /** Choices locked as they were drilled, by name. */
+  readonly drilled: ReadonlyMap<string, Drilled>;
   readonly steps: readonly StepDone[];
+  readonly wentOn: readonly WentOn[];
+  readonly unticked: readonly Unticked[];
   /** Entries of the handover record, by name. */
   readonly handover: ReadonlyMap<string, string>;
 }

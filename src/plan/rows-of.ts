@@ -11,5 +11,8 @@ export const rowsOf = (plan: Plan): number =>
   sum(plan.scenarios.map((scenario) => 1 + scenario.overrides.size)) +
   sum(plan.studies.map((study) => 1 + Object.keys(study.settings).length)) +
   plan.fit.fitted.size +
+  plan.fit.drilled.size +
   plan.fit.steps.length +
+  sum(plan.fit.wentOn.map((it) => 1 + it.despite.length)) +
+  plan.fit.unticked.length +
   plan.fit.handover.size;

@@ -102,6 +102,33 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
     ),
     fit: fc.record({
       fitted: readings(inputs),
+      drilled: fc.constantFrom(
+        new Map(),
+        new Map([
+          ['upper_bracket_height', { planned: 800, who: 'R.', when: '2026-05-10 10:12' }],
+          ['shim_count', { planned: null }],
+        ]),
+      ),
+      wentOn: fc.constantFrom(
+        [],
+        [
+          {
+            step: 'first_hole',
+            because: 'the yard has looked\nat it',
+            despite: [
+              { stop: 'reading_pilot', by: 2.5, says: 'It reads 23.5 mm.' },
+              { stop: 'tick_inside', says: 'Step 1 is not ticked.' },
+            ],
+            who: 'R.',
+            when: '2026-05-10 10:20',
+          },
+          { step: 'pilot', because: 'so', despite: [] },
+        ],
+      ),
+      unticked: fc.constantFrom(
+        [],
+        [{ step: 'pilot', tickedBy: 'R.', tickedWhen: '2026-05-10', who: 'M.', when: '2026-05-11' }],
+      ),
       steps: fc.constantFrom(
         [],
         [
@@ -119,7 +146,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
   .map(({ base, active, locked, scenarios, ...rest }): Plan => {
     const plan = newPlan(rest.title);
     const order = new Map(inputs.map((cell, i) => [cell.name, i]));
-    const inOrder = (map: ReadonlyMap<string, Reading>) =>
+    const inOrder = <T>(map: ReadonlyMap<string, T>) =>
       new Map([...map].sort(([a], [b]) => (order.get(a) ?? 0) - (order.get(b) ?? 0)));
     return {
       ...plan,
@@ -128,7 +155,7 @@ export const arbitraryPlan: fc.Arbitrary<Plan> = fc
       scenarios: scenarios.map((it) => ({ ...it, overrides: inOrder(it.overrides) })),
       active: scenarios[active]?.name ?? null,
       locked: new Set(locked),
-      fit: { ...rest.fit, fitted: inOrder(rest.fit.fitted) },
+      fit: { ...rest.fit, fitted: inOrder(rest.fit.fitted), drilled: inOrder(rest.fit.drilled) },
     };
   })
   .filter((plan) => planClash(plan) === undefined);

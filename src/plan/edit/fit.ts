@@ -1,6 +1,6 @@
 import { inputNamed } from '../book.ts';
 import { refusal } from '../bounds.ts';
-import type { FitUp, Plan, Reading, StepDone } from '../plan.ts';
+import type { FitUp, Plan, Reading, StepDone, Unticked, WentOn } from '../plan.ts';
 import { lineRefusal, linesRefusal } from '../text-refusal.ts';
 import { type Edited, edited, refuse } from './edited.ts';
 
@@ -62,6 +62,40 @@ export function setStep(plan: Plan, step: StepDone): Edited {
       ? plan.fit.steps.map((it) => (it.step === step.step ? step : it))
       : [...plan.fit.steps, step];
   return withFit(plan, { steps });
+}
+
+/** Keeps why a step is gone on with although something stops it; what was kept before stays. */
+export function goOn(plan: Plan, went: WentOn): Edited {
+  const why =
+    keyRefusal('A step', went.step) ??
+    (went.because.trim() === '' ? 'Type the reason why you go on all the same.' : undefined) ??
+    linesRefusal('The reason', went.because) ??
+    lineRefusal('Who goes on', went.who) ??
+    lineRefusal('When a step was gone on with', went.when);
+  return why === undefined ? withFit(plan, { wentOn: [...plan.fit.wentOn, went] }) : refuse(why);
+}
+
+/** Takes the tick off a step. Whose it was is kept, and so is what was read at the step. */
+export function untick(
+  plan: Plan,
+  step: string,
+  by: { readonly who?: string; readonly when?: string },
+): Edited {
+  const ticked = plan.fit.steps.find((it) => it.step === step);
+  if (ticked?.done !== true) return edited(plan);
+  const { who: tickedBy, when: tickedWhen, ...rest } = ticked;
+  const undone = setStep(plan, { ...rest, done: false });
+  if (!undone.ok) return undone;
+  const why =
+    lineRefusal('Who took the tick off', by.who) ?? lineRefusal('When the tick was taken off', by.when);
+  if (why !== undefined) return refuse(why);
+  const row: Unticked = {
+    step,
+    ...(tickedBy === undefined ? {} : { tickedBy }),
+    ...(tickedWhen === undefined ? {} : { tickedWhen }),
+    ...by,
+  };
+  return withFit(undone.plan, { unticked: [...undone.plan.fit.unticked, row] });
 }
 
 /** Writes one entry of the handover record; an empty text takes it out. */

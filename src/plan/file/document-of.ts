@@ -85,8 +85,24 @@ export const documentOf = (plan: Plan): PlanDocument => ({
   })),
   fit: {
     fitted: rowsOf(plan.fit.fitted),
+    drilled: inputs.flatMap(({ name }) => {
+      const it = plan.fit.drilled.get(name);
+      return it === undefined ? [] : [present({ name, planned: it.planned, who: it.who, when: it.when })];
+    }),
     steps: plan.fit.steps.map(({ step, done, value, who, when, note }) =>
       present({ step, done, value, who, when, note }),
+    ),
+    went_on: plan.fit.wentOn.map(({ step, because, despite, who, when }) =>
+      present({
+        step,
+        because,
+        despite: despite.map(({ stop, by, says }) => present({ stop, by, says })),
+        who,
+        when,
+      }),
+    ),
+    unticked: plan.fit.unticked.map(({ step, tickedBy, tickedWhen, who, when }) =>
+      present({ step, ticked_by: tickedBy, ticked_when: tickedWhen, who, when }),
     ),
     handover: [...plan.fit.handover].map(([name, text]) => ({ name, text })),
   },

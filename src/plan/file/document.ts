@@ -109,13 +109,41 @@ const stepRow = z.strictObject({
   note: z.optional(lines),
 });
 
+const drilledRow = z.strictObject({
+  name: word,
+  planned: z.union([z.number(), z.boolean(), short, z.null()]),
+  who: z.optional(text),
+  when: z.optional(text),
+});
+
+const wentOnRow = z.strictObject({
+  step: word,
+  because: lines.check(z.minLength(1)),
+  despite: z.array(
+    z.strictObject({ stop: word, by: z.optional(z.number().check(z.nonnegative())), says: lines }),
+  ),
+  who: z.optional(text),
+  when: z.optional(text),
+});
+
+const untickedRow = z.strictObject({
+  step: word,
+  ticked_by: z.optional(text),
+  ticked_when: z.optional(text),
+  who: z.optional(text),
+  when: z.optional(text),
+});
+
 const fitSchema = z.strictObject({
   fitted: z.array(readingRow),
+  drilled: z.array(drilledRow),
   steps: z.array(stepRow),
+  went_on: z.array(wentOnRow),
+  unticked: z.array(untickedRow),
   handover: z.array(z.strictObject({ name: word, text: lines })),
 });
 
-/** The plan file, version 2. Everything named stands in rows, so that no name is ever a key. */
+/** The plan file, version 3. Everything named stands in rows, so that no name is ever a key. */
 export const documentSchema = z.strictObject({
   kind: z.literal(KIND),
   version: z.number(),

@@ -11,6 +11,14 @@ export interface Migration {
 export const MIGRATIONS: readonly Migration[] = [
   // Version 2 keeps what was read and done while fitting, and may note something beside a survey table's row.
   { from: 1, run: (document) => ({ ...document, fit: { fitted: [], steps: [], handover: [] } }) },
+  // Version 3 keeps why the work went on in spite of a stop, ticks taken off, and what was planned where a hole is drilled.
+  {
+    from: 2,
+    run: (document) => ({
+      ...document,
+      fit: { ...(document.fit as JsonObject), drilled: [], went_on: [], unticked: [] },
+    }),
+  },
 ];
 
 /** The version that a list of steps ends at. */

@@ -1,5 +1,6 @@
 import { quoted } from '../../units/quoted.ts';
 import { inputNamed, inputs } from '../book.ts';
+import { refusal } from '../bounds.ts';
 import { limitRefusal } from '../limit-refusal.ts';
 import { nameRefusal, tidyName } from '../name-refusal.ts';
 import { newPlan, standIn } from '../new-plan.ts';
@@ -84,6 +85,23 @@ function tableOf({ notes, ...table }: PlanDocument['tables'][number], where: str
   };
 }
 
+function drilledOf(fit: PlanDocument['fit']): FitUp['drilled'] {
+  twice(
+    fit.drilled.map((it) => it.name),
+    'fit, drilled',
+  );
+  return new Map(
+    fit.drilled.map(({ name, ...rest }, i) => {
+      const where = `fit, drilled, row ${i + 1} (${name})`;
+      const cell = inputNamed(name);
+      if (cell?.kind !== 'choice') throw new Stop(where, `${where}: ${name} is no choice of this workbook.`);
+      const why = refusal(cell, rest.planned);
+      if (why !== undefined) throw new Stop(where, why);
+      return [name, present(rest)];
+    }),
+  );
+}
+
 function fitOf({ fit }: PlanDocument, notes: string[]): FitUp {
   twice(
     fit.steps.map((it) => it.step),
@@ -95,7 +113,12 @@ function fitOf({ fit }: PlanDocument, notes: string[]): FitUp {
   );
   return {
     fitted: readingsOf(fit.fitted, 'fit, fitted', notes),
+    drilled: drilledOf(fit),
     steps: fit.steps.map(present),
+    wentOn: fit.went_on.map((it) => present({ ...it, despite: it.despite.map(present) })),
+    unticked: fit.unticked.map(({ ticked_by, ticked_when, ...rest }) =>
+      present({ ...rest, tickedBy: ticked_by, tickedWhen: ticked_when }),
+    ),
     handover: new Map(fit.handover.map((it) => [it.name, it.text])),
   };
 }

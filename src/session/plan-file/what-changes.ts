@@ -136,11 +136,20 @@ const unitOf = (plan: Plan, name: string): string =>
 const stepText = ({ done, value, note }: StepDone): string =>
   noted(`${done ? 'done' : 'not done'}${value === undefined ? '' : `, read ${value}`}`, note);
 
+const joined = (words: readonly (string | undefined)[]): string => words.filter(Boolean).join(', ');
+
 function fitChanges(before: Plan, after: Plan, style: Style): Change[] {
   const text = ({ fit }: Plan, cell: InputCell): string | null => {
     const reading = fit.fitted.get(cell.name);
     return reading === undefined ? null : readingText(cell, reading, style);
   };
+  const dayBook = ({ fit }: Plan) => [
+    ...fit.wentOn.map(({ step, because, despite, who, when }) => ({
+      step,
+      name: `gone on all the same, because ${because}: ${joined([...despite.map((it) => it.says), who, when])}`,
+    })),
+    ...fit.unticked.map(({ step, who, when }) => ({ step, name: `tick taken off: ${joined([who, when])}` })),
+  ];
   const lines = ({ fit }: Plan) => [...fit.handover].map(([name, it]) => ({ name, text: it }));
   return [
     ...inputs.flatMap((cell) =>
@@ -151,6 +160,12 @@ function fitChanges(before: Plan, after: Plan, style: Style): Change[] {
       after.fit.steps.map((it) => ({ ...it, name: it.step })),
       (it) => it.step,
       stepText,
+    ),
+    ...named(
+      dayBook(before),
+      dayBook(after),
+      (it) => it.step,
+      (it) => it.name,
     ),
     ...named(
       lines(before),

@@ -147,6 +147,48 @@ describe('frozen documents', () => {
             { step: 'plumb', done: false, value: 0.4 },
           ],
     );
+    const hasDayBook = versionOf(text) >= 3;
+    expect([...plan.fit.drilled]).toEqual(
+      hasDayBook
+        ? [
+            ['port_foot_y', { planned: -170, who: 'skipper', when: '2026-05-10 16:05' }],
+            ['starboard_foot_y', { planned: 170 }],
+          ]
+        : [],
+    );
+    expect(plan.fit.wentOn).toEqual(
+      hasDayBook
+        ? [
+            {
+              step: 'first_hole',
+              because: 'the surveyor has looked at it',
+              despite: [
+                {
+                  stop: 'reading_pilot',
+                  by: 1.5,
+                  says: 'Pilot the first hole: it read 22.5 mm, and must be at most 21 mm.',
+                },
+                { stop: 'tick_cloth', says: 'Step 2 is not ticked.' },
+              ],
+              who: 'skipper',
+              when: '2026-05-10 10:12',
+            },
+          ]
+        : [],
+    );
+    expect(plan.fit.unticked).toEqual(
+      hasDayBook
+        ? [
+            {
+              step: 'plumb',
+              tickedBy: 'skipper',
+              tickedWhen: '2026-05-10 11:00',
+              who: 'the mate',
+              when: '2026-05-10 11:20',
+            },
+          ]
+        : [],
+    );
     expect([...plan.fit.handover]).toEqual(isFirst ? [] : [['remarks', 'Re-tighten on Sunday.']]);
     expect(plan.studies).toEqual([
       {

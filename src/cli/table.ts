@@ -1,3 +1,4 @@
+import { worstFirst } from '../calc/limits/worst-first.ts';
 import { cellNamed, pages } from '../plan/book.ts';
 import { CAUTION } from '../plan/caution.ts';
 import type { Plan, Units } from '../plan/plan.ts';
@@ -36,27 +37,18 @@ function boundsText(limit: LimitAnswer, unit: string, units: Units): string {
   return [low, high].filter((it) => it !== undefined).join(', ');
 }
 
-const ratioOf = (limit: LimitAnswer): number =>
-  limit.verdict.state === 'no answer'
-    ? -0.5
-    : (limit.verdict.ratio ?? (limit.verdict.state === 'outside' ? -1 : 9));
-
 function limitRows(workbook: Workbook, plan: Plan): string[][] {
-  return workbook
-    .judgement()
-    .limits.filter((it) => it.verdict.state !== 'does not apply')
-    .sort((a, b) => ratioOf(a) - ratioOf(b))
-    .map((it) => {
-      const unit = unitOf(it.result, plan);
-      const { state, room } = it.verdict;
-      const shownRoom = room === undefined ? (it.why ?? '') : roomWords(it, plan.units);
-      const value =
-        it.graded && it.value !== undefined ? formatValue(it.value, unit, { unit: plan.units }) : '';
-      return [it.name, state, value, shownRoom, boundsText(it, unit, plan.units)];
-    });
+  return worstFirst(workbook.judgement().limits).map((it) => {
+    const unit = unitOf(it.result, plan);
+    const { state, room } = it.verdict;
+    const shownRoom = room === undefined ? (it.why ?? '') : roomWords(it, plan.units);
+    const value =
+      it.graded && it.value !== undefined ? formatValue(it.value, unit, { unit: plan.units }) : '';
+    return [it.name, state, value, shownRoom, boundsText(it, unit, plan.units)];
+  });
 }
 
-/** An evaluation for people: what was changed, limits with the least room first, results by page. */
+/** An evaluation for people: what was changed, limits with the worst first, results by page. */
 export function tableFor(
   workbook: Workbook,
   plan: Plan,

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { CLASSES } from '../calc/limits/classes.ts';
 
 /** Pages of the workbook, in the order of the work. */
 export const PAGES = ['Survey', 'Boat', 'Gear', 'Mount', 'Checks', 'Loads', 'Parts'] as const;
@@ -59,6 +60,10 @@ const limitSchema = z.strictObject({
   graded: z.optional(z.boolean()),
   must_exist: z.optional(z.boolean()),
   low_is_outside: z.optional(z.boolean()),
+  /** What it means when it is outside. */
+  class: z.enum(CLASSES),
+  /** It cannot be built, whatever its class, where its value is below this, in the result's unit. */
+  unbuildable_below: z.optional(z.number()),
   source: z.enum([
     "gear's manual",
     'published source',

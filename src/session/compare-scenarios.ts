@@ -1,4 +1,4 @@
-import type { State } from '../calc/limits/judge.ts';
+import { byWorst } from '../calc/limits/worst-first.ts';
 import { inputNamed } from '../plan/book.ts';
 import { compare } from '../plan/compare.ts';
 import type { Plan, Value } from '../plan/plan.ts';
@@ -45,17 +45,12 @@ const same = (a: number | undefined, b: number | undefined): boolean =>
 const sameLimit = (a: LimitAnswer, b: LimitAnswer): boolean =>
   a.verdict.state === b.verdict.state && same(a.value, b.value) && same(a.verdict.room, b.verdict.room);
 
-const WORST: readonly State[] = ['outside', 'no answer', 'near', 'inside', 'does not apply'];
+/** A limit as it stands where it is worst. */
+const worstOf = ({ answers }: LimitRow): LimitAnswer | undefined => [...answers.values()].sort(byWorst)[0];
 
-const worst = ({ answers }: LimitRow): number =>
-  Math.min(...[...answers.values()].map((it) => WORST.indexOf(it.verdict.state)));
-
-const leastRatio = ({ answers }: LimitRow): number =>
-  Math.min(...[...answers.values()].map((it) => it.verdict.ratio ?? Number.POSITIVE_INFINITY));
-
-function byRoom(a: LimitRow, b: LimitRow): number {
-  const [roomA, roomB] = [leastRatio(a), leastRatio(b)];
-  return worst(a) - worst(b) || (roomA === roomB ? 0 : roomA - roomB);
+function byWorstColumn(a: LimitRow, b: LimitRow): number {
+  const [first, second] = [worstOf(a), worstOf(b)];
+  return first === undefined || second === undefined ? 0 : byWorst(first, second);
 }
 
 function inputRows(plan: Plan, answers: ByScenario): InputRow[] {
@@ -91,7 +86,7 @@ function limitRows(columns: readonly (string | null)[], answers: ByScenario): Li
   });
   return rows
     .filter((row) => [...row.answers.values()].some((it) => it.verdict.state !== 'does not apply'))
-    .toSorted(byRoom);
+    .toSorted(byWorstColumn);
 }
 
 /**

@@ -1,4 +1,3 @@
-import type { LeastRoom } from '../calc/limits/judge.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Answer } from '../workbook/engine.ts';
 import type { LimitAnswer } from '../workbook/judged.ts';
@@ -7,7 +6,6 @@ import type { Workbook } from '../workbook/workbook.ts';
 /** What one scenario of a plan comes to. */
 export interface ScenarioAnswer {
   readonly limits: ReadonlyMap<string, LimitAnswer>;
-  readonly leastRoom: LeastRoom | undefined;
   readonly unanswered: number;
   /** The value of any cell, as it was when the scenario was worked out. */
   readonly answer: (name: string) => Answer | undefined;
@@ -26,10 +24,9 @@ const columnsOf = (plan: Plan): readonly (string | null)[] => [null, ...plan.sce
 
 function taken(bench: Bench): ScenarioAnswer {
   const answers = new Map(bench.names.map((name) => [name, bench.answer(name)]));
-  const { limits, leastRoom, unanswered } = bench.judgement();
+  const { limits, unanswered } = bench.judgement();
   return {
     limits: new Map(limits.map((it) => [it.name, it])),
-    leastRoom,
     unanswered,
     answer: (name) => answers.get(name),
   };

@@ -1,4 +1,5 @@
 import type { State } from '../calc/limits/judge.ts';
+import { byWorst } from '../calc/limits/worst-first.ts';
 import { inputNamed, limitNamed } from '../plan/book.ts';
 import type { Plan } from '../plan/plan.ts';
 import { isStandIn } from '../plan/stand-ins.ts';
@@ -13,11 +14,8 @@ export interface Standing {
   readonly notApplying: readonly LimitAnswer[];
 }
 
-const ratio = (it: LimitAnswer): number => it.verdict.ratio ?? (it.verdict.state === 'outside' ? -1 : 1e9);
-
 export function standingOf(limits: readonly LimitAnswer[]): Standing {
-  const of = (state: State): LimitAnswer[] =>
-    limits.filter((it) => it.verdict.state === state).sort((a, b) => ratio(a) - ratio(b));
+  const of = (state: State): LimitAnswer[] => limits.filter((it) => it.verdict.state === state).sort(byWorst);
   return {
     outside: of('outside'),
     unanswered: of('no answer'),
@@ -26,14 +24,6 @@ export function standingOf(limits: readonly LimitAnswer[]): Standing {
     notApplying: of('does not apply'),
   };
 }
-
-/** Limits worst first, those that apply. */
-export const worstFirst = ({ outside, unanswered, near, inside }: Standing): readonly LimitAnswer[] => [
-  ...outside,
-  ...unanswered,
-  ...near,
-  ...inside,
-];
 
 /** Names that a cell rests on, through every formula, inputs at the end. */
 export function restsOn(name: string, uses: ReadonlyMap<string, readonly string[]>): ReadonlySet<string> {

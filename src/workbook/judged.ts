@@ -1,5 +1,6 @@
+import { classAt, type LimitClass } from '../calc/limits/classes.ts';
 import { judge, type LeastRoom, leastRoom, type Verdict } from '../calc/limits/judge.ts';
-import type { OwnLimit } from '../plan/plan.ts';
+import type { OwnCell, OwnLimit } from '../plan/plan.ts';
 import type { Bound } from '../plan/template.ts';
 import type { Answer } from './engine.ts';
 import { cellsOf, judgedNumber, type LimitRule, limitRules } from './limit-rule.ts';
@@ -14,6 +15,8 @@ export interface LimitAnswer {
   readonly near: number;
   readonly graded: boolean;
   readonly verdict: Verdict;
+  /** What it means, at this value, that it is outside. */
+  readonly class: LimitClass;
   /** What is missing, when there is no answer. */
   readonly why?: string;
   /** An owner's own limit, not the workbook's. */
@@ -68,6 +71,7 @@ function judged(rule: LimitRule, look: Look): LimitAnswer {
     near,
     graded,
     verdict,
+    class: classAt(rule, value),
     ...(why === undefined ? {} : { why }),
     ...(own === undefined ? {} : { own }),
   };
@@ -84,5 +88,8 @@ export function judgeRules(look: Look, rules: readonly LimitRule[]): Judgement {
 }
 
 /** Every limit in the workbook's order, then the owner's own. */
-export const judgeAll = (look: Look, own: readonly OwnLimit[] = []): Judgement =>
-  judgeRules(look, limitRules(own));
+export const judgeAll = (
+  look: Look,
+  own: readonly OwnLimit[] = [],
+  cells: readonly OwnCell[] = [],
+): Judgement => judgeRules(look, limitRules(own, cells));

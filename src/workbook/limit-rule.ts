@@ -1,9 +1,10 @@
-import { limitCells } from '../plan/book.ts';
-import type { OwnLimit, Value } from '../plan/plan.ts';
+import type { Classed, LimitClass } from '../calc/limits/classes.ts';
+import { cellNamed, limitCells } from '../plan/book.ts';
+import type { OwnCell, OwnLimit, Value } from '../plan/plan.ts';
 import type { Bound, LimitCell } from '../plan/template.ts';
 
 /** What a limit judges and against what, the workbook's and the owner's alike. */
-export interface LimitRule {
+export interface LimitRule extends Classed {
   readonly name: string;
   readonly result: string;
   /** A figure, a cell, or a cell turned over; absent bounds do not bind. */
@@ -29,9 +30,19 @@ const ofCell = (cell: LimitCell): LimitRule => ({
   graded: cell.graded !== false,
   mustExist: cell.must_exist === true,
   lowIsOutside: cell.low_is_outside === true,
+  class: cell.class,
+  ...(cell.unbuildable_below === undefined ? {} : { unbuildableBelow: cell.unbuildable_below }),
 });
 
-const ofOwn = ({ name, result, low, high, near }: OwnLimit): LimitRule => ({
+const PLACED: ReadonlySet<string> = new Set(['mm', 'deg']);
+
+/** An owner's own limit on a length or an angle is about where things are; on anything else, about what they bear. */
+function classOfOwn(result: string, cells: readonly OwnCell[]): LimitClass {
+  const unit = cellNamed(result)?.unit ?? cells.find((it) => it.name === result)?.unit;
+  return unit !== undefined && PLACED.has(unit) ? 'too close' : 'too weak';
+}
+
+const ofOwn = ({ name, result, low, high, near }: OwnLimit, cells: readonly OwnCell[]): LimitRule => ({
   name,
   result,
   ...(low === undefined ? {} : { low }),
@@ -40,14 +51,17 @@ const ofOwn = ({ name, result, low, high, near }: OwnLimit): LimitRule => ({
   graded: true,
   mustExist: false,
   lowIsOutside: false,
+  class: classOfOwn(result, cells),
   own: true,
 });
 
 const known: readonly LimitRule[] = limitCells.map(ofCell);
 
-/** Every limit in the workbook's order, then the owner's own. */
-export const limitRules = (own: readonly OwnLimit[] = []): readonly LimitRule[] =>
-  own.length === 0 ? known : [...known, ...own.map(ofOwn)];
+/** Every limit in the workbook's order, then the owner's own, which may judge own cells. */
+export const limitRules = (
+  own: readonly OwnLimit[] = [],
+  cells: readonly OwnCell[] = [],
+): readonly LimitRule[] => (own.length === 0 ? known : [...known, ...own.map((it) => ofOwn(it, cells))]);
 
 const namesIn = (bound: Bound | undefined): string[] =>
   typeof bound === 'string' ? [bound] : typeof bound === 'object' ? [bound.minus] : [];

@@ -63,7 +63,7 @@ export class Workbook {
 
   /** All limits as they stand. */
   judgement(): Judgement {
-    return judgeAll((name) => this.answer(name), this.#plan.limits);
+    return judgeAll((name) => this.answer(name), this.#plan.limits, this.#plan.ownCells);
   }
 
   /** Which names each formula cell uses. */
@@ -82,7 +82,7 @@ export class Workbook {
 
   /** Every limit of the plan: the workbook's, then the owner's own. */
   limitRules(): readonly LimitRule[] {
-    return limitRules(this.#plan.limits);
+    return limitRules(this.#plan.limits, this.#plan.ownCells);
   }
 
   /** The cells as plain steps, for many points; `varied` inputs are put in. Or why they cannot be had so. */

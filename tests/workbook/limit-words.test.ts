@@ -25,7 +25,7 @@ const answer = (name: string, value: number | undefined, low?: number, high?: nu
     mustExist: cell.must_exist === true,
     lowIsOutside: cell.low_is_outside === true,
   });
-  return { name, result: cell.result, value, low, high, near: cell.near, graded, verdict };
+  return { name, result: cell.result, value, low, high, near: cell.near, graded, verdict, class: cell.class };
 };
 
 describe('the words of a limit', () => {

@@ -8,7 +8,7 @@ export const drivers: Kind<'drivers'> = {
   study: 'drivers',
   options: ['limit', 'share'],
   ask: (given) =>
-    driversAsk(given.plan, given.scenario, given.limits([given.nearest().limit]), withShare(given)),
+    driversAsk(given.plan, given.scenario, given.limits([given.worst().limit]), withShare(given)),
   says({ limits }, { plan }, ask) {
     const words = driverWords(plan);
     return limits

@@ -1,3 +1,4 @@
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { inputNamed, inputs } from '../../plan/book.ts';
 import type { Plan, StudySettings } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
@@ -104,10 +105,10 @@ export class Given {
     return asked.length === 0 ? otherwise : [...new Set(asked)];
   }
 
-  /** The limit with the least room, and the result that it judges. */
-  nearest(): { readonly limit: string; readonly result: string } {
-    const { limits, leastRoom } = this.workbook.judgement();
-    const found = limits.find((it) => it.name === leastRoom?.name) ?? limits[0];
+  /** The worst limit that has room to tell, and the result that it judges. */
+  worst(): { readonly limit: string; readonly result: string } {
+    const { limits } = this.workbook.judgement();
+    const found = worstFirst(limits.filter((it) => it.verdict.room !== undefined))[0];
     return { limit: found?.name ?? 'rudder_gap', result: found?.result ?? 'rudder_gap' };
   }
 }

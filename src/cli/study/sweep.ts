@@ -12,7 +12,7 @@ export const sweep: Kind<'sweep'> = {
   options: ['input', 'low', 'high', 'points', 'result'],
   ask(given) {
     const cell = given.input('input');
-    const ask = sweepAsk(cell, given.results([given.nearest().result]), given.scenario);
+    const ask = sweepAsk(cell, given.results([given.worst().result]), given.scenario);
     const [low, high] = given.range(cell);
     return { ...ask, low, high, points: given.number('points', ...POINTS, true) ?? ask.points };
   },

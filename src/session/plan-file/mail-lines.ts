@@ -1,10 +1,11 @@
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { cellNamed } from '../../plan/book.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { standIns } from '../../plan/stand-ins.ts';
 import { formatValue } from '../../units/format-value.ts';
 import type { Judgement, LimitAnswer } from '../../workbook/judged.ts';
 
-const ORDER = ['outside', 'no answer', 'near'];
+const TOLD = ['outside', 'no answer', 'near'];
 
 function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string {
   const cell = cellNamed(result) ?? plan.ownCells.find((it) => it.name === result);
@@ -15,10 +16,8 @@ function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string 
 
 /** What a message says of a plan: on how much it rests, then the limits outside, without an answer and near. */
 export function mailLines(plan: Plan, judgement: Judgement): readonly string[] {
-  const told = judgement.limits
-    .filter((it) => ORDER.includes(it.verdict.state))
-    .toSorted((a, b) => ORDER.indexOf(a.verdict.state) - ORDER.indexOf(b.verdict.state));
-  const counts = ORDER.map((state) => `${told.filter((it) => it.verdict.state === state).length} ${state}`);
+  const told = worstFirst(judgement.limits).filter((it) => TOLD.includes(it.verdict.state));
+  const counts = TOLD.map((state) => `${told.filter((it) => it.verdict.state === state).length} ${state}`);
   return [
     `Limits: ${counts.join(', ')}.`,
     `It rests on ${standIns(plan, null).length} stand-ins.`,

@@ -1,3 +1,4 @@
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
 import { boundWords, limitTitle, roomWords } from '../../workbook/limit-words.ts';
 import { styles } from '../lettering/styles.ts';
@@ -22,15 +23,8 @@ const markOf = (it: LimitAnswer) => ({
   roomRatio: it.verdict.ratio ?? null,
 });
 
-const ratio = (it: LimitAnswer): number => it.verdict.ratio ?? (it.verdict.state === 'outside' ? -1 : 1e9);
-
-const ORDER = ['outside', 'no answer', 'near', 'inside'];
-
 /** Limits that apply, the worst first. */
-const sorted = ({ judgement }: SheetInput): LimitAnswer[] =>
-  judgement.limits
-    .filter((it) => it.verdict.state !== 'does not apply')
-    .sort((a, b) => ORDER.indexOf(a.verdict.state) - ORDER.indexOf(b.verdict.state) || ratio(a) - ratio(b));
+const sorted = ({ judgement }: SheetInput): readonly LimitAnswer[] => worstFirst(judgement.limits);
 
 /** Those that must be seen: outside, near, or without an answer. */
 const pressing = (all: readonly LimitAnswer[]): readonly LimitAnswer[] =>

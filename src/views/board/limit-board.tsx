@@ -18,7 +18,7 @@ interface Props {
   readonly opened?: string | undefined;
 }
 
-/** Every limit: those outside first, then those without an answer, then near, then inside with the least room first. */
+/** Every limit: those outside first, what cannot be built before the rest, then those without an answer, then near, then inside with the least room first. */
 export function LimitBoard({ remedies, opened }: Props) {
   const { limits } = useJudgement();
   const ready = useReady();

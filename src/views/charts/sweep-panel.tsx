@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { limitCells } from '../../plan/book.ts';
 import type { OwnLimit } from '../../plan/plan.ts';
-import { standingOf, worstFirst } from '../../session/standing.ts';
 import { sweepAsk } from '../../session/studies/sweep-ask.ts';
 import { variedCell } from '../../session/studies/varied-cell.ts';
 import { studyWords } from '../../session/study-words.ts';
@@ -54,7 +54,7 @@ export function SweepPanel({ height }: Props) {
   const [settings, set] = useStudySettings('sweep', 'What the sweep shows');
   const { input, picked, isCompared } = useMemo(() => choiceOf(settings, plan), [settings, plan]);
   const setPicked = (results: readonly string[]): void => set({ results });
-  const worst = worstFirst(standingOf(judgement.limits)).find((it) => it.graded)?.result;
+  const worst = worstFirst(judgement.limits).find((it) => it.graded)?.result;
   const [first, setFirst] = useState<string>();
   // The result drawn at first is the worst one; once drawn it stays, so that an edit can be followed.
   if (first === undefined && worst !== undefined) setFirst(worst);

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { standingOf, worstFirst } from '../../session/standing.ts';
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { driversAsk } from '../../session/studies/asks.ts';
 import { driverWords } from '../../session/studies/driver-words.ts';
 import { againSentence, moverSentence, shareSentence, soonestSentence } from '../../studies/drivers/words.ts';
@@ -19,7 +19,7 @@ export function DriversPanel() {
   const { limits } = useJudgement();
   const [settings, set] = useStudySettings('drivers', 'What the drivers are asked');
   const graded = limits.filter((it) => it.graded && it.verdict.state !== 'does not apply');
-  const worst = worstFirst(standingOf(graded))[0];
+  const worst = worstFirst(graded)[0];
   const chosen = graded.find((it) => it.name === settings['limit']) ?? worst;
   const limit = chosen?.name;
   const [odds] = useStudySettings('odds', '');

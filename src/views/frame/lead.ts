@@ -1,5 +1,6 @@
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import type { Units } from '../../plan/plan.ts';
-import { standingOf, worstFirst } from '../../session/standing.ts';
+import { standingOf } from '../../session/standing.ts';
 import type { Judgement } from '../../workbook/judged.ts';
 import { limitSentence, limitTitle, roomWords } from '../../workbook/limit-words.ts';
 
@@ -25,7 +26,7 @@ function listed(names: readonly string[]): string {
 /** The page's one sentence: what is outside and why; else what has no answer; else how little room is left. */
 export function leadOf(judgement: Judgement, units: Units): LeadText | undefined {
   const standing = standingOf(judgement.limits);
-  const worst = worstFirst(standing)[0];
+  const worst = worstFirst(judgement.limits)[0];
   if (worst === undefined) return undefined;
   const { outside, unanswered, near, inside } = standing;
   if (outside.length > 0) {

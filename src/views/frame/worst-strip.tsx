@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { standingOf, worstFirst } from '../../session/standing.ts';
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { limitTitle, roomWords } from '../../workbook/limit-words.ts';
 import { Mark, markedOf } from '../parts/mark.tsx';
 import { StateWord } from '../parts/state-word.tsx';
@@ -18,10 +18,9 @@ export function WorstStrip({ rows, href }: Props) {
   const { limits } = useJudgement();
   const units = useUnits();
   const isNew = useNothingRead();
-  const standing = useMemo(() => standingOf(limits), [limits]);
-  const worst = worstFirst(standing).slice(0, rows);
-  const shownOutside = worst.filter((it) => it.verdict.state === 'outside').length;
-  const others = standing.outside.length - shownOutside;
+  const ranked = useMemo(() => worstFirst(limits), [limits]);
+  const worst = ranked.slice(0, rows);
+  const others = ranked.slice(rows).filter((it) => it.verdict.state === 'outside').length;
   return (
     <a className="strip" href={href} data-view="strip" data-new={isNew ? '' : undefined}>
       {worst.length === 0 && <span className="type-small">The limits are being worked out.</span>}

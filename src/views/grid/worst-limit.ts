@@ -1,16 +1,7 @@
-import type { State } from '../../calc/limits/judge.ts';
+import { byWorst } from '../../calc/limits/worst-first.ts';
 import type { Judgement, LimitAnswer } from '../../workbook/judged.ts';
 
-const WORST_FIRST: readonly State[] = ['outside', 'no answer', 'near', 'inside', 'does not apply'];
-
-const rank = (it: LimitAnswer): number => WORST_FIRST.indexOf(it.verdict.state);
-
-const worse = (a: LimitAnswer, b: LimitAnswer): LimitAnswer => {
-  if (rank(a) !== rank(b)) return rank(a) < rank(b) ? a : b;
-  return (b.verdict.ratio ?? Number.POSITIVE_INFINITY) < (a.verdict.ratio ?? Number.POSITIVE_INFINITY)
-    ? b
-    : a;
-};
+const worse = (a: LimitAnswer, b: LimitAnswer): LimitAnswer => (byWorst(b, a) < 0 ? b : a);
 
 const byResult = new WeakMap<Judgement, ReadonlyMap<string, LimitAnswer>>();
 
@@ -26,7 +17,7 @@ function worstByResult(judgement: Judgement): ReadonlyMap<string, LimitAnswer> {
   return worst;
 }
 
-/** Of the limits that judge a result, the one in the worst state, then with the least room. */
+/** Of the limits that judge a result, the worst. */
 export const worstOf = (judgement: Judgement, result: string): LimitAnswer | undefined =>
   worstByResult(judgement).get(result);
 

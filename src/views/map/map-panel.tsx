@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
+import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { results as resultCells } from '../../plan/book.ts';
-import { standingOf, worstFirst } from '../../session/standing.ts';
 import { axisOf } from '../../session/studies/map-axis.ts';
 import type { StudyCall } from '../../session/studies/registry.ts';
 import { studyWords } from '../../session/study-words.ts';
@@ -39,7 +39,7 @@ export function MapPanel() {
   const judgement = useJudgement();
   const [settings, set] = useStudySettings('map', 'What the map shows');
   const [worst] = useState(
-    () => worstFirst(standingOf(judgement.limits)).find((it) => it.graded)?.result ?? 'rudder_gap',
+    () => worstFirst(judgement.limits).find((it) => it.graded)?.result ?? 'rudder_gap',
   );
   const choice = useMemo(() => choiceOf(settings, worst, plan), [settings, worst, plan]);
   const { units, ownCells, limits: ownLimits } = plan;

@@ -4,8 +4,8 @@ import type { ByScenario } from '../../session/scenario-answers.ts';
 import { usePlan } from '../use-session.ts';
 import { columnClass } from './column-class.ts';
 import { InputLine } from './input-line.tsx';
-import { LeastRoomWords } from './least-room-words.tsx';
 import { LimitLine } from './limit-line.tsx';
+import { WorstLimitWords } from './worst-limit-words.tsx';
 
 interface Props {
   readonly table: ScenarioTable;
@@ -104,11 +104,11 @@ export function Comparison({ table, answers, waiting, why }: Props) {
           <tbody>
             <tr>
               <th scope="row" className="type-label">
-                Least room
+                Worst limit
               </th>
               {columns.map((it) => (
                 <td key={columnKey(it)} className={columnClass(it, one)}>
-                  <LeastRoomWords answer={answers.get(it)} />
+                  <WorstLimitWords answer={answers.get(it)} />
                 </td>
               ))}
             </tr>

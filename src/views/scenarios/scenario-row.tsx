@@ -6,7 +6,7 @@ import { copyName } from '../../session/scenario-names.ts';
 import { Action } from '../parts/action.tsx';
 import { TextEntry } from '../parts/text-entry.tsx';
 import { usePlan, useSession } from '../use-session.ts';
-import { LeastRoomWords } from './least-room-words.tsx';
+import { WorstLimitWords } from './worst-limit-words.tsx';
 
 interface Props {
   /** null: the base values. */
@@ -62,7 +62,7 @@ export function ScenarioRow({ name, note, answer, onDelete }: Props) {
         </button>
       )}
       <span className="scenarios-room type-small">
-        <LeastRoomWords answer={answer} />
+        <WorstLimitWords answer={answer} />
       </span>
       {name !== null && (
         <span className="scenarios-actions">

@@ -30,6 +30,13 @@ describe('the lead sentence', () => {
     expect(lead?.mend).toBe('drive_headroom');
   });
 
+  it('begins with what cannot be built, however small its share of room is', () => {
+    // The foot hangs 2 mm over the edge: 0.02 of 100 mm. The gap is outside by 0.11 of its bound.
+    const lead = leadWith({ shim_count: 3, foot_width: 120, transom_half_breadth: 228 });
+    expect(lead?.mend).toBe('port_foot_edge');
+    expect(lead?.more).toMatch(/^Also outside: .*Rudder gap/);
+  });
+
   it('says what is near when nothing is outside', () => {
     const lead = leadWith({});
     expect(lead?.says).toMatch(

@@ -11,6 +11,7 @@ const limit = (name: string, state: LimitAnswer['verdict']['state'], ratio?: num
   near: 0,
   graded: true,
   verdict: { state, room: ratio, ratio },
+  class: 'too close',
 });
 
 const judged = (...limits: LimitAnswer[]): Judgement => ({ limits, leastRoom: undefined, unanswered: 0 });

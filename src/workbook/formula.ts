@@ -21,11 +21,11 @@ export interface Refused {
 }
 
 const PATTERNS: readonly (readonly [Token['kind'], RegExp])[] = [
-  ['number', /^(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/],
+  ['number', /^(?:\d+\.?\d*|\.\d+)(?:[eE][+\-−]?\d+)?/],
   ['text', /^"(?:[^"]|"")*"/],
   ['call', /^[A-Za-z_][A-Za-z0-9_.]*(?=\s*\()/],
   ['name', /^[A-Za-z_][A-Za-z0-9_.]*/],
-  ['sign', /^(?:<=|>=|<>|[-+*/^%&=<>();,])/],
+  ['sign', /^(?:<=|>=|<>|[-−+*/^%&=<>();,])/],
 ];
 
 function tokensOf(text: string): Token[] | Refused {
@@ -68,10 +68,14 @@ function tooMuch(tokens: readonly Token[]): string | undefined {
   return undefined;
 }
 
+/** A true minus sign, as a person's keyboard or a sheet may give it. */
+const MINUS = '−';
+
 const written = ({ kind, text }: Token): string => {
-  if (kind === 'number') return text.toLowerCase();
+  if (kind === 'number') return text.toLowerCase().replace(MINUS, '-');
   if (kind === 'call') return text.toUpperCase();
   if (kind === 'name') return text.toLowerCase();
+  if (kind === 'sign' && text === MINUS) return '-';
   return text === ';' ? ',' : text;
 };
 

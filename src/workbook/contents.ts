@@ -7,6 +7,9 @@ import { reasonFormula } from './no-answer.ts';
 
 const ROOM = '_room';
 
+/** Characters of a cell's text that a sentence shows. */
+const SHOWN = 24;
+
 const boundText = (bound: Bound): string => (typeof bound === 'object' ? `(-${bound.minus})` : String(bound));
 
 const ownNames = new WeakMap<readonly OwnCell[], ReadonlySet<string>>();
@@ -104,3 +107,7 @@ export function contentsOf(plan: Plan, scenario: string | null): Map<string, Con
 
 /** What a cell is called in a sentence. */
 export const labelOf = (name: string): string => cellNamed(name)?.label ?? name;
+
+/** Why a cell that gives a text has no number. */
+export const textSentence = (name: string, text: string): string =>
+  `${labelOf(name)} gives a text, “${text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text}”, and no number.`;

@@ -4,6 +4,7 @@ import type { Value } from '../plan/plan.ts';
 import { OPTIONS } from './engine-options.ts';
 import { EMPTY_SENTENCE, errorSentence } from './error-sentence.ts';
 import { registerLibrary } from './functions.ts';
+import { withinText } from './longest-text.ts';
 import { reasonFormula } from './no-answer.ts';
 import {
   completeRows,
@@ -43,7 +44,7 @@ const same = (a: Content | undefined, b: Content): boolean =>
 
 const raw = (name: string, content: Content, label: (name: string) => string): RawCellContent => {
   if (content === null) return reasonFormula(`${label(name)} is empty.`);
-  return typeof content === 'object' ? content.formula : content;
+  return typeof content === 'object' ? withinText(content.formula) : content;
 };
 
 const answerOf = (value: unknown): Answer => {
@@ -53,6 +54,10 @@ const answerOf = (value: unknown): Answer => {
   }
   return { value: null, why: EMPTY_SENTENCE };
 };
+
+/** A number as the engine holds it, whatever format it carries there. */
+const bareNumber = (value: unknown): unknown =>
+  typeof value === 'object' && value !== null && 'val' in value ? value.val : value;
 
 const sameRows = (a: Rows = [], b: Rows = []): boolean =>
   a === b || (a.length === b.length && a.every((row, i) => row.every((cell, k) => cell === b[i]?.[k])));
@@ -108,7 +113,10 @@ export class Engine {
       this.#rows.set(name, row);
       this.#nameOfRow.push(name);
       this.#contents.set(name, contents.get(name) ?? null);
-      this.#answers.set(name, answerOf(this.#engine.getCellValue({ sheet: this.#sheet, row, col: 0 })));
+      this.#answers.set(
+        name,
+        this.#answerAt(row, this.#engine.getCellValue({ sheet: this.#sheet, row, col: 0 })),
+      );
     });
   }
 
@@ -192,6 +200,13 @@ export class Engine {
     this.#engine.destroy();
   }
 
+  /** What a cell answers; the engine's rounding makes no number of the very least and greatest, which go unrounded. */
+  #answerAt(row: number, value: unknown): Answer {
+    if (typeof value !== 'number' || Number.isFinite(value)) return answerOf(value);
+    const held = this.#engine.dependencyGraph.getCellValue({ sheet: this.#sheet, row, col: 0 });
+    return answerOf(bareNumber(held));
+  }
+
   #add(name: string): void {
     const row = this.#engine.getSheetDimensions(this.#sheet).height;
     this.#engine.setCellContents({ sheet: this.#sheet, row, col: 0 }, 0);
@@ -225,7 +240,7 @@ export class Engine {
       if (change.address.sheet !== this.#sheet || change.address.col !== 0) continue;
       const name = this.#nameOfRow[change.address.row];
       if (name === undefined || !this.#contents.has(name)) continue;
-      const answer = answerOf(change.newValue);
+      const answer = this.#answerAt(change.address.row, change.newValue);
       const before = this.#answers.get(name);
       // The engine tells of every cell without an answer each time; most still lack it for the same reason.
       if (before?.why !== undefined && before.why === answer.why) continue;

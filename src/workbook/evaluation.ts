@@ -1,5 +1,6 @@
 import { results } from '../plan/book.ts';
 import type { Plan } from '../plan/plan.ts';
+import { textSentence } from './contents.ts';
 import type { LimitAnswer } from './judged.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -41,6 +42,7 @@ export function evaluation(workbook: Workbook, plan: Plan): Evaluation {
     const { value, why } = workbook.answer(name);
     values[name] = typeof value === 'boolean' ? Number(value) : typeof value === 'number' ? value : null;
     if (why !== undefined) reasons[name] = why;
+    else if (typeof value === 'string') reasons[name] = textSentence(name, value);
   }
   const { limits, leastRoom, unanswered } = workbook.judgement();
   return {

@@ -19,7 +19,9 @@ import {
   UNTOLD_SENTENCE,
   wordSentence,
 } from './library-arguments.ts';
+import { textRefusal, WITHIN_TEXT } from './longest-text.ts';
 import { NO_ANSWER } from './no-answer.ts';
+import { remainder } from './remainder.ts';
 
 type Asts = Parameters<FunctionPlugin['runFunction']>[0];
 type State = Parameters<FunctionPlugin['runFunction']>[1];
@@ -68,6 +70,20 @@ class Library extends FunctionPlugin {
       },
     ]),
     [NO_ANSWER, { method: methodOf(NO_ANSWER), parameters: [{ argumentType: FunctionArgumentType.STRING }] }],
+    [
+      WITHIN_TEXT,
+      { method: methodOf(WITHIN_TEXT), parameters: [{ argumentType: FunctionArgumentType.ANY }] },
+    ],
+    [
+      'MOD',
+      {
+        method: methodOf('MOD'),
+        parameters: [
+          { argumentType: FunctionArgumentType.NUMBER },
+          { argumentType: FunctionArgumentType.NUMBER },
+        ],
+      },
+    ],
   ]);
 
   /** A call's arguments as the library takes them, or the first error among them. */
@@ -106,6 +122,18 @@ class Library extends FunctionPlugin {
     const why = this.evaluateAst(asts[0] as Asts[number], state);
     return noAnswer(typeof why === 'string' ? why : UNTOLD_SENTENCE);
   }
+
+  within(asts: Asts, state: State): ReturnType<Library['evaluateAst']> {
+    const value = this.evaluateAst(asts[0] as Asts[number], state);
+    const why = typeof value === 'string' ? textRefusal(value) : undefined;
+    return why === undefined ? value : noAnswer(why);
+  }
+
+  mod(asts: Asts, state: State): Result {
+    return this.runFunction(asts, state, this.metadata('MOD'), (dividend: number, divisor: number) =>
+      divisor === 0 ? new CellError(ErrorType.DIV_BY_ZERO) : remainder(dividend, divisor),
+    );
+  }
 }
 
 for (const it of catalogue) {
@@ -125,6 +153,16 @@ for (const it of tableFunctions) {
 Object.defineProperty(Library.prototype, methodOf(NO_ANSWER), {
   value(this: Library, ast: { args: Asts }, state: State) {
     return this.tell(ast.args, state);
+  },
+});
+Object.defineProperty(Library.prototype, methodOf(WITHIN_TEXT), {
+  value(this: Library, ast: { args: Asts }, state: State) {
+    return this.within(ast.args, state);
+  },
+});
+Object.defineProperty(Library.prototype, methodOf('MOD'), {
+  value(this: Library, ast: { args: Asts }, state: State) {
+    return this.mod(ast.args, state);
   },
 });
 

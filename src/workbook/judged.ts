@@ -2,6 +2,7 @@ import { classAt, type LimitClass } from '../calc/limits/classes.ts';
 import { judge, type LeastRoom, leastRoom, type Verdict } from '../calc/limits/judge.ts';
 import type { OwnCell, OwnLimit } from '../plan/plan.ts';
 import type { Bound } from '../plan/template.ts';
+import { textSentence } from './contents.ts';
 import type { Answer } from './engine.ts';
 import { cellsOf, judgedNumber, type LimitRule, limitRules } from './limit-rule.ts';
 
@@ -45,13 +46,14 @@ function appliesOf({ applies }: LimitRule, look: Look): boolean | undefined {
   return typeof applies === 'string' ? value : !value;
 }
 
-/** Why a limit has no answer: whether it applies, what it judges, or a bound of it cannot be computed. */
-function missing(rule: LimitRule, look: Look): string | undefined {
+/** Why a limit has no answer: whether it applies, what it judges, or a bound of it cannot be computed or is no number. */
+function missing(rule: LimitRule, look: Look): string {
   for (const name of cellsOf(rule)) {
-    const { why } = look(name);
+    const { value, why } = look(name);
     if (why !== undefined) return why;
+    if (typeof value === 'string') return textSentence(name, value);
   }
-  return undefined;
+  return 'These numbers are so far apart that no room can be worked out between them.';
 }
 
 function judged(rule: LimitRule, look: Look): LimitAnswer {

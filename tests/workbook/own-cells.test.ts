@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { newPlan } from '../../src/plan/new-plan.ts';
 import type { OwnCell, Plan } from '../../src/plan/plan.ts';
 import type { Answer } from '../../src/workbook/engine.ts';
+import { evaluation } from '../../src/workbook/evaluation.ts';
 import { Workbook } from '../../src/workbook/workbook.ts';
 
 const planWith = (formulas: Readonly<Record<string, string>>): Plan => ({
@@ -115,6 +116,74 @@ describe('own cells', { timeout: 30_000 }, () => {
     });
     expect(unanswered).toBe(1);
     book.destroy();
+  });
+
+  it('have no answer where a remainder has none, nor do the cells and limits that follow from it', () => {
+    const plan: Plan = {
+      ...planWith({ rest: '=MOD(1e300; 1e-300)', after: '=rest * 0 + 1', beside: '=MOD(17; 5)' }),
+      limits: [{ name: 'rest_kept', result: 'rest', low: 0, near: 5 }],
+    };
+    const book = new Workbook(plan, null);
+    const none = { value: null, why: 'These numbers give no finite value.' };
+    expect(book.answer('rest' as string)).toEqual(none);
+    expect(book.answer('after' as string)).toEqual(none);
+    expect(book.answer('beside' as string).value).toBe(2);
+    const { limits, unanswered } = book.judgement();
+    expect(limits.at(-1)).toMatchObject({ verdict: { state: 'no answer' }, why: none.why });
+    expect(unanswered).toBe(1);
+    book.destroy();
+  });
+
+  it('hand on the least and the greatest numbers as they are', () => {
+    const it = answersOf({
+      least: '=1e-160 * 1e-160',
+      most: '=1.7976931348623157e308 * 1',
+      after: '=least * 1e300',
+    });
+    expect(it.least.value).toBe(1e-160 * 1e-160);
+    expect(it.most.value).toBe(Number.MAX_VALUE);
+    expect(Number(it.after.value) * 1e20).toBeCloseTo(1, 4);
+  });
+
+  it('have a limit without an answer where no room can be worked out', () => {
+    const plan: Plan = {
+      ...planWith({ far: '=-1.7e308', word: '="wide" & ""' }),
+      limits: [
+        { name: 'far_enough', result: 'far', low: 1.7e308, near: 5 },
+        { name: 'wide_enough', result: 'word', low: 1, near: 5 },
+      ],
+    };
+    const book = new Workbook(plan, null);
+    const [far, wide] = book.judgement().limits.slice(-2);
+    expect(far).toMatchObject({ verdict: { state: 'no answer' }, why: expect.stringContaining('far apart') });
+    expect(wide).toMatchObject({ verdict: { state: 'no answer' }, why: expect.stringContaining('“wide”') });
+    expect(evaluation(book, plan).reasons).toMatchObject({
+      word: 'word gives a text, “wide”, and no number.',
+    });
+    book.destroy();
+  });
+
+  it('end a text at 4,096 characters, and what follows from a longer one has its reason', () => {
+    const doubling = Object.fromEntries(
+      Array.from({ length: 60 }, (_, i) => [`t_${i}`, i === 0 ? '="x" & ""' : `=t_${i - 1} & t_${i - 1}`]),
+    );
+    const it: Record<string, Answer> = answersOf({ ...doubling, after: '=IF(t_59 = "x"; 1; 2)' });
+    expect(String(it.t_12?.value)).toHaveLength(4096);
+    const why = 'A cell’s text may have 4096 characters at most; this one would have 8192.';
+    for (const name of ['t_13', 't_59', 'after']) expect(it[name]).toEqual({ value: null, why });
+  });
+
+  it('take a true minus sign for a minus', () => {
+    const it = answersOf({
+      less: '=shim_stack − 8',
+      turned: '=−shim_stack',
+      small: '=1e−2',
+      said: '="a−b" & ""',
+    });
+    expect(it.less.value).toBe(40);
+    expect(it.turned.value).toBe(-48);
+    expect(it.small.value).toBe(0.01);
+    expect(it.said.value).toBe('a−b');
   });
 
   it('give a reason in words for what cannot be computed', () => {

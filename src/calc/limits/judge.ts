@@ -61,6 +61,8 @@ export function judge(it: Judged): Verdict {
   }
   if (it.mustExist && !(value > 0)) return without('outside');
   const room = roomOf(value, low, high);
+  // Numbers so far apart that what lies between them is none.
+  if (!Number.isFinite(room)) return without('no answer');
   const outside = isOutside(room, it.lowIsOutside === true);
   if (!it.graded) return without(outside ? 'outside' : 'inside');
   const state = outside ? 'outside' : room < it.near ? 'near' : 'inside';

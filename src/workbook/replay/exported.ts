@@ -6,12 +6,16 @@ const WHOLE = 10 ** PLACES;
 
 const scaleOf = (size: number): number => 10 ** (PLACES - Math.floor(Math.log10(size)));
 
-/** The engine's rounding of what it hands out, to so many places after the first digit. Tiny numbers give NaN, as there. */
+/**
+ * The engine's rounding of what it hands out, to so many places after the first digit. The very least and greatest
+ * numbers, which that rounding would make no number of, stay as they are.
+ */
 export function exported(value: number): number {
   // Such numbers have no more digits than are kept.
   if (Math.abs(value) < WHOLE && Number.isInteger(value)) return value;
   const scale = scaleOf(Math.abs(value));
-  return value < 0 ? -Math.round(-value * scale) / scale : Math.round(value * scale) / scale;
+  const rounded = value < 0 ? -Math.round(-value * scale) / scale : Math.round(value * scale) / scale;
+  return Number.isFinite(rounded) ? rounded : value;
 }
 
 /**
@@ -24,8 +28,9 @@ const nextScales = new Float64Array(2048).fill(Number.NaN);
 /** A power of ten may come out a hair too small as a power of two is turned into it. */
 const HAIR = 1e-12;
 
-// The least exponent holds 0 and numbers with fewer digits, the greatest what is not finite: both stay NaN here.
-for (let exponent = 1; exponent < 2047; exponent++) {
+// The least exponent holds 0 and numbers with fewer digits, the greatest what is not finite, and the one before it
+// numbers that might be rounded to infinite: all stay NaN here.
+for (let exponent = 1; exponent < 2046; exponent++) {
   const power = Math.floor(Math.log10(2 ** (exponent - 1023) * (1 + HAIR)));
   scales[exponent] = 10 ** (PLACES - power);
   nextScales[exponent] = 10 ** (PLACES - power - 1);

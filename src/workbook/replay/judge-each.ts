@@ -38,7 +38,7 @@ export function judgeEach(
   }
 }
 
-/** Judges again those of the first `count` points at which the limit does not apply or has no value or bounds. */
+/** Judges again those of the first `count` points at which the limit does not apply or has no value, bounds or room. */
 export function judgeOthers(judged: Judged, columns: LimitColumns, at: number, count: number): void {
   const { rule, value, low, high, flags, appliesWhen } = judged;
   const { state, room, ratio } = columns;
@@ -50,7 +50,9 @@ export function judgeOthers(judged: Judged, columns: LimitColumns, at: number, c
       ratio[at + i] = Number.NaN;
       continue;
     }
-    const isAnswered = (value.numbers[i] as number) > least && low[i] === low[i] && high[i] === high[i];
+    const distance = room[at + i] as number;
+    const hasRoom = rule.graded ? distance - distance === 0 : low[i] === low[i] && high[i] === high[i];
+    const isAnswered = hasRoom && (value.numbers[i] as number) > least;
     if (isAnswered && (flags === undefined || flags[i] === appliesWhen)) continue;
     judgeEach(judged, columns, at, i, i + 1);
   }

@@ -1,6 +1,7 @@
 import { functionNamed, tableFunctions } from '../../calc/catalogue.ts';
 import { tableNamed } from '../../plan/tables.ts';
 import { formulaWords } from '../formula-words.ts';
+import { WITHIN_TEXT } from '../longest-text.ts';
 import { NO_ANSWER } from '../no-answer.ts';
 import type { Address, BinaryType, Node, ParsedCells } from './parsed.ts';
 import { miscounted } from './rules/library.ts';
@@ -33,6 +34,9 @@ const SIGN: Readonly<Record<BinaryType, string>> = {
 
 /** Functions for which the engine takes a bare cell reference as a range. */
 const OVER_RANGES = new Set(['SUM', 'MIN', 'MAX', 'AVERAGE', 'COUNT']);
+
+/** Functions that no owner writes. */
+const OF_OUR_OWN = new Set([NO_ANSWER, WITHIN_TEXT]);
 
 /** Names that stand for another name more often than this go round in a circle. */
 const DEEPEST_NAME = 16;
@@ -82,7 +86,7 @@ export function lowerFormula(node: Node, context: FormulaContext, named = 0): Pa
 }
 
 function lowerCall(name: string, args: readonly Node[], inner: (part: Node) => Part): Part {
-  const rule = formulaWords.has(name) || name === NO_ANSWER ? ruleNamed(name) : undefined;
+  const rule = formulaWords.has(name) || OF_OUR_OWN.has(name) ? ruleNamed(name) : undefined;
   if (rule === undefined) throw new CannotBeLowered(`${name} is not among the functions a study can replay`);
   if (OVER_RANGES.has(name) && args.some((arg) => arg.type === 'CELL_REFERENCE')) {
     throw new CannotBeLowered(`${name} looks at a cell by its place rather than by its name`);

@@ -17,6 +17,13 @@ describe('one limit', () => {
     ['outside a high bound', { ...graded, value: 1.5, high: 1, near: 0.1 }, 'outside', -0.5, -0.5],
     ['between two bounds, nearer the low', { ...graded, value: 90, low: 50, high: 250 }, 'inside', 40, 0.2],
     ['between two bounds, nearer the high', { ...graded, value: 245, low: 50, high: 250 }, 'near', 5, 0.025],
+    [
+      'so far from a bound that the room is no number',
+      { ...graded, value: -1.7e308, low: 1.7e308 },
+      'no answer',
+      undefined,
+      undefined,
+    ],
     ['outside the high of two bounds', { ...graded, value: 260, low: 50, high: 250 }, 'outside', -10, -0.05],
     ['outside the low of two bounds', { ...graded, value: 40, low: 50, high: 250 }, 'outside', -10, -0.05],
     ['a bound of 0 measures over 100', { ...graded, value: 25, low: 0 }, 'inside', 25, 0.25],

@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue, tableFunctions } from '../../../src/calc/catalogue.ts';
-import { type Content, Engine } from '../../../src/workbook/engine.ts';
+import type { Content } from '../../../src/workbook/engine.ts';
 import { readFormula } from '../../../src/workbook/formula.ts';
 import { formulaWords } from '../../../src/workbook/formula-words.ts';
-import { type Column, Replay } from '../../../src/workbook/replay/replay.ts';
-import { replayOf } from '../../../src/workbook/replay/replay-of.ts';
-import { isSame, unroundedIn } from './unrounded.ts';
+import { bothWays } from './both-ways.ts';
 
 /** Cells that formulas are tried on: numbers that trip the engine's rounding, flags, words, an error of each kind. */
 const CELLS: Readonly<Record<string, Content>> = {
@@ -101,63 +99,7 @@ function* libraryFormulas(): Generator<string> {
   }
 }
 
-/** The engine's sheets end at 40,000 rows. */
-const MOST = 30_000;
-
-/** `differencesOf` over as many engines as it takes. */
-function differences(formulas: Iterable<string>): { tried: number; wrong: string[] } {
-  const all = [...formulas];
-  const wrong: string[] = [];
-  for (let i = 0; i < all.length; i += MOST) wrong.push(...differencesOf(all.slice(i, i + MOST)));
-  return { tried: all.length, wrong };
-}
-
-/** Puts formulas into an engine over the cells and compares each with its replay, all cells varied, both ways linked. */
-function differencesOf(formulas: readonly string[]): string[] {
-  const contents = new Map<string, Content>(Object.entries(CELLS));
-  const texts = new Map<string, string>();
-  for (const text of formulas) {
-    const read = readFormula(text, (name) => name in CELLS);
-    if ('why' in read) throw new Error(`${text}: ${read.why}`);
-    const name = `cell_${texts.size}`;
-    texts.set(name, text);
-    contents.set(name, { formula: read.text });
-  }
-  const engine = new Engine(contents, (name) => name, new Map([[TABLE, ROWS]]));
-  const varied = NAMES.filter((name) => typeof CELLS[name] !== 'object');
-  const columns = varied.map((name) => [CELLS[name], CELLS[name]] as unknown as Column);
-  const asked = { results: [...texts.keys()], limits: [] };
-  const wrong: string[] = [];
-  for (const [how, names, given] of [
-    ['worked out beforehand', [], []],
-    ['replayed', varied, columns],
-  ] as const) {
-    const replayed = replayOf(engine, names, asked);
-    if (!replayed.ok) throw new Error(replayed.why);
-    const byRule = new Replay(replayed.replay.program, asked, 4, true);
-    for (const [link, replay] of [
-      ['fast', replayed.replay],
-      ['by rule', byRule],
-    ] as const) {
-      replay.evaluateMany(given, 2);
-      for (const [name, text] of texts) {
-        const there = unroundedIn(engine, name);
-        const here = replay.unrounded(name, 1);
-        const answers = [engine.answer(name), replay.answer(name, 1)] as const;
-        if (
-          isSame(there, here) &&
-          answers[0].why === answers[1].why &&
-          Object.is(answers[0].value, answers[1].value)
-        ) {
-          continue;
-        }
-        wrong.push(`${text} ${how}, ${link}: ${JSON.stringify(there)} and ${JSON.stringify(here)}`);
-      }
-    }
-  }
-  engine.destroy();
-  return wrong;
-}
+const differences = (formulas: Iterable<string>) => bothWays(CELLS, new Map([[TABLE, ROWS]]), formulas);
 
 describe('every word of the closed list', { timeout: 120_000 }, () => {
   it('gives in the replay what the engine gives, whatever is put in', () => {

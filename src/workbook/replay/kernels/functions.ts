@@ -1,5 +1,6 @@
+import { remainder } from '../../remainder.ts';
 import type { Lane } from '../lanes.ts';
-import { plainFunctions, remainder } from '../rules/functions.ts';
+import { plainFunctions } from '../rules/functions.ts';
 import { DIVISION, NOT_FINITE } from '../scalar.ts';
 import { type Fast, inEights, isOff, type Kernel, tell } from './kernel.ts';
 
@@ -134,8 +135,6 @@ const two =
   (out, [a, b]) =>
     a === undefined || b === undefined ? undefined : ofTwo(run, divides, out, [a, b]);
 
-const numberOr = (value: unknown): number => (typeof value === 'number' ? value : Number.NaN);
-
 const ROUNDED = new Set(['ROUND', 'ROUNDUP', 'ROUNDDOWN']);
 
 /** One argument, or for a rounding two: left out, the places are none. */
@@ -154,10 +153,7 @@ export const functionKernels: Readonly<Record<string, Fast>> = {
   SIN: one(sine),
   COS: one(cosine),
   RADIANS: one(radians),
-  MOD: two(
-    (dividend, divisor) => numberOr(remainder(dividend, divisor)),
-    (_, divisor) => divisor === 0,
-  ),
+  MOD: two(remainder, (_, divisor) => divisor === 0),
   ATAN2: two(
     (x, y) => (x === 0 && y === 0 ? Number.NaN : Math.atan2(y, x)),
     (x, y) => x === 0 && y === 0,

@@ -1,6 +1,7 @@
+import { textRefusal, WITHIN_TEXT } from '../../longest-text.ts';
 import { toBoolean } from '../coerce.ts';
 import type { Rule } from '../rule.ts';
-import { type Fault, isFault, type Scalar } from '../scalar.ts';
+import { type Fault, isFault, noAnswer, type Scalar } from '../scalar.ts';
 
 /** All arguments as yes or no, or the first that is an error or no yes or no. */
 function allFlags(args: readonly Scalar[]): boolean[] | Fault {
@@ -27,6 +28,15 @@ const MANY = Number.POSITIVE_INFINITY;
 
 /** Functions that choose, and `same`, a formula that is only a name. The engine works out every argument; an error in the one not taken is ignored. */
 export const choice: Readonly<Record<string, Rule>> = {
+  [WITHIN_TEXT]: {
+    least: 1,
+    most: 1,
+    kind: 'of its arguments',
+    run: ([value = null]) => {
+      const why = typeof value === 'string' ? textRefusal(value) : undefined;
+      return why === undefined ? value : noAnswer(why);
+    },
+  },
   same: { least: 1, most: 1, kind: 'of its arguments', run: ([value = null]) => value },
   IF: {
     least: 2,

@@ -1,3 +1,4 @@
+import { remainder } from '../../remainder.ts';
 import { toNumber } from '../coerce.ts';
 import type { Rule } from '../rule.ts';
 import { DIVISION, isFault, type Scalar } from '../scalar.ts';
@@ -33,12 +34,6 @@ export const rounding =
     const scale = 10 ** places;
     return value < 0 ? -whole(-value * scale) / scale : whole(value * scale) / scale;
   };
-
-export const remainder = (dividend: number, divisor: number): Scalar => {
-  if (divisor === 0) return DIVISION;
-  const rest = dividend % divisor;
-  return rest === 0 || rest < 0 === divisor < 0 ? rest : rest + divisor;
-};
 
 /** The engine cuts towards 0. */
 export const integer = (value: number): number => (value < 0 ? -Math.floor(-value) : Math.floor(value));
@@ -83,7 +78,7 @@ const ruleOf = (name: string, run: (first: number, second: number) => number): R
 /** The functions of numbers in the closed list. */
 export const functions: Readonly<Record<string, Rule>> = {
   ...Object.fromEntries(Object.entries(plainFunctions).map(([name, run]) => [name, ruleOf(name, run)])),
-  MOD: two(remainder),
+  MOD: two((dividend, divisor) => (divisor === 0 ? DIVISION : remainder(dividend, divisor))),
   ATAN2: two(direction),
   PI: { least: 0, most: 0, kind: 'number', run: () => PI },
 };

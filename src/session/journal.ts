@@ -30,12 +30,39 @@ export function withStep({ done }: Journal, step: Step): Journal {
   return { done: [...done.slice(-DEEPEST + 1), step], undone: [] };
 }
 
-export function undoStep({ done, undone }: Journal): { step: Step; journal: Journal } | undefined {
-  const step = done.at(-1);
-  return step && { step, journal: { done: done.slice(0, -1), undone: [...undone, step] } };
+/** A step that opened another plan, with that plan as it is left now: what it is set to may have changed without a step. */
+function left(step: Step, side: 'before' | 'after', plan: Plan): Step {
+  if (step.opens !== true) return step;
+  return {
+    label: step.label,
+    opens: true,
+    get before() {
+      return side === 'before' ? plan : step.before;
+    },
+    get after() {
+      return side === 'after' ? plan : step.after;
+    },
+  };
 }
 
-export function redoStep({ done, undone }: Journal): { step: Step; journal: Journal } | undefined {
+/** The last step, to be undone from the plan as it stands. */
+export function undoStep(
+  { done, undone }: Journal,
+  now: Plan,
+): { readonly step: Step; readonly journal: Journal } | undefined {
+  const step = done.at(-1);
+  return (
+    step && { step, journal: { done: done.slice(0, -1), undone: [...undone, left(step, 'after', now)] } }
+  );
+}
+
+/** The step undone last, to be done again. */
+export function redoStep(
+  { done, undone }: Journal,
+  now: Plan,
+): { readonly step: Step; readonly journal: Journal } | undefined {
   const step = undone.at(-1);
-  return step && { step, journal: { done: [...done, step], undone: undone.slice(0, -1) } };
+  return (
+    step && { step, journal: { done: [...done, left(step, 'before', now)], undone: undone.slice(0, -1) } }
+  );
 }

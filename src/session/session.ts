@@ -2,13 +2,14 @@ import type { LeastRoom } from '../calc/limits/judge.ts';
 import { inputNamed } from '../plan/book.ts';
 import type { Edited } from '../plan/edit/edited.ts';
 import { setReading } from '../plan/edit/reading.ts';
+import { setStudy } from '../plan/edit/studies.ts';
 import type { Known } from '../plan/known.ts';
-import { type Plan, type Reading, readingOf, type Value } from '../plan/plan.ts';
+import { type Plan, type Reading, readingOf, type StudySettings, type Value } from '../plan/plan.ts';
 import type { Answer } from '../workbook/engine.ts';
 import { clashWith, type Entered, enterText, enterValue } from '../workbook/enter.ts';
 import type { Judgement, LimitAnswer } from '../workbook/judged.ts';
 import type { Workbook } from '../workbook/workbook.ts';
-import { emptyJournal, type Journal, redoStep, undoStep, withStep } from './journal.ts';
+import { emptyJournal, type Journal, redoStep, type Step, undoStep, withStep } from './journal.ts';
 import { errorsNow, withErrors } from './survey/follow-errors.ts';
 
 /** A text that was refused: kept as typed, with the reason, until it is mended or dropped. */
@@ -178,6 +179,17 @@ export class Session {
     return DONE;
   }
 
+  /** What a chart, study, table or drawing shows or is set to: kept with the plan, and no step of undo. */
+  arrange(study: string, settings: StudySettings['settings']): Done {
+    const edited = setStudy(this.#plan, study, settings);
+    if (!edited.ok) return edited;
+    if (edited.plan !== this.#plan) {
+      this.#plan = edited.plan;
+      this.#tell();
+    }
+    return DONE;
+  }
+
   /** Shows the plan that was kept, before anything is edited: there is nothing to undo. */
   load(plan: Plan): void {
     this.#journal = emptyJournal;
@@ -195,28 +207,28 @@ export class Session {
   }
 
   undo(): void {
-    this.#move(undoStep(this.#journal), (step) => step.before);
+    this.#move(undoStep(this.#journal, this.#plan), 'before');
   }
 
   redo(): void {
-    this.#move(redoStep(this.#journal), (step) => step.after);
+    this.#move(redoStep(this.#journal, this.#plan), 'after');
   }
 
-  #move(
-    moved: ReturnType<typeof undoStep>,
-    target: (step: NonNullable<ReturnType<typeof undoStep>>['step']) => Plan,
-  ): void {
+  #move(moved: { readonly step: Step; readonly journal: Journal } | undefined, to: 'before' | 'after'): void {
     if (moved === undefined) return;
+    const { step } = moved;
     let plan: Plan;
     try {
-      plan = target(moved.step);
+      plan = step[to];
     } catch {
       // A step kept by another version that cannot be read any more: the way back ends here.
       this.recall(emptyJournal);
       return;
     }
     this.#journal = moved.journal;
-    if (moved.step.opens === true) this.#opened += 1;
+    const { studies } = this.#plan;
+    if (step.opens === true) this.#opened += 1;
+    else if (plan.studies !== studies) plan = { ...plan, studies };
     this.#show(plan);
   }
 

@@ -28,6 +28,19 @@ describe('a session', () => {
     expect(session.value('upper_bracket_height')).toBe(800);
   });
 
+  it('counts what a study is set to as no step: undo goes past it and leaves it, redo too', () => {
+    const session = opened();
+    session.choose('shim_count', 3);
+    session.arrange('sweep', { input: 'shim_count' });
+    expect(session.undoes).toBe('Shims under the lower bracket');
+    session.undo();
+    expect(session.value('shim_count')).toBe(4);
+    session.arrange('sweep', { input: 'transom_rake' });
+    session.redo();
+    expect(session.value('shim_count')).toBe(3);
+    expect(session.plan.studies).toEqual([{ study: 'sweep', settings: { input: 'transom_rake' } }]);
+  });
+
   it('keeps a refused text with its reason and the last good value in use', () => {
     const session = opened();
     expect(session.enter('shim_count', '3.5')).toMatchObject({ ok: false });

@@ -51,7 +51,7 @@ export function SweepPanel({ height }: Props) {
   const plan = usePlan();
   const judgement = useJudgement();
   const { units, ownCells, limits: ownLimits } = plan;
-  const [settings, set] = useStudySettings('sweep', 'What the sweep shows');
+  const [settings, set] = useStudySettings('sweep');
   const { input, picked, isCompared } = useMemo(() => choiceOf(settings, plan), [settings, plan]);
   const setPicked = (results: readonly string[]): void => set({ results });
   const worst = worstFirst(judgement.limits).find((it) => it.graded)?.result;

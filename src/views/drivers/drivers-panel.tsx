@@ -17,12 +17,12 @@ import './drivers.css';
 export function DriversPanel() {
   const plan = usePlan();
   const { limits } = useJudgement();
-  const [settings, set] = useStudySettings('drivers', 'What the drivers are asked');
+  const [settings, set] = useStudySettings('drivers');
   const graded = limits.filter((it) => it.graded && it.verdict.state !== 'does not apply');
   const worst = worstFirst(graded)[0];
   const chosen = graded.find((it) => it.name === settings['limit']) ?? worst;
   const limit = chosen?.name;
-  const [odds] = useStudySettings('odds', '');
+  const [odds] = useStudySettings('odds');
   const ask = useMemo(
     () => (limit === undefined ? undefined : driversAsk(plan, plan.active, [limit], odds)),
     [plan, limit, odds],

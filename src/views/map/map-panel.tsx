@@ -37,7 +37,7 @@ export function MapPanel() {
   const session = useSession();
   const plan = usePlan();
   const judgement = useJudgement();
-  const [settings, set] = useStudySettings('map', 'What the map shows');
+  const [settings, set] = useStudySettings('map');
   const [worst] = useState(
     () => worstFirst(judgement.limits).find((it) => it.graded)?.result ?? 'rudder_gap',
   );

@@ -16,7 +16,7 @@ import './odds.css';
 export function OddsPanel() {
   const plan = usePlan();
   const { limits } = useJudgement();
-  const [settings, set] = useStudySettings('odds', 'How the odds are worked out');
+  const [settings, set] = useStudySettings('odds');
   const ask = useMemo(() => oddsAsk(plan, plan.active, settings), [plan, settings]);
   const state = useStudy({ study: 'odds', ask, urgent: true, key: `${ask.share} ${ask.points}` });
   const words = useMemo(() => studyWords(plan), [plan]);

@@ -24,7 +24,7 @@ import './proposals.css';
 export function ProposalsPanel() {
   const session = useSession();
   const plan = usePlan();
-  const [settings, set] = useStudySettings('proposals', 'What proposals may move');
+  const [settings, set] = useStudySettings('proposals');
   const struts = useLook(useCallback((it: Session) => it.value('strut_count'), []));
   const free = useMemo(
     () => (Array.isArray(settings.free) ? (settings.free as readonly string[]) : usuallyFreed(struts)),

@@ -34,7 +34,7 @@ function nearestFirst(limits: readonly LimitTurns[], present: number | null): re
 export function TurningPanel() {
   const plan = usePlan();
   const { limits } = useJudgement();
-  const [settings, set] = useStudySettings('turning', 'Input whose turning values are looked for');
+  const [settings, set] = useStudySettings('turning');
   const asked = settings['input'];
   const input = options.some((it) => it.name === asked) ? String(asked) : FIRST;
   const ask = useMemo(() => turningAsk(plan, plan.active, input), [plan, input]);

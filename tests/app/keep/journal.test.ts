@@ -76,6 +76,32 @@ describe('undo after a reload', () => {
     expect(backFrom(third)).toEqual(backFrom(after));
   });
 
+  it('leaves what studies are set to as it is, and gives another plan back with its own', async () => {
+    const before = new Session(newPlan('Sloop'));
+    before.enter('transom_rake', '-12');
+    before.arrange('sweep', { input: 'shim_count' });
+    before.open(newPlan('Ketch'), 'Open the ketch');
+    before.enter('shim_count', '5');
+    before.arrange('map', { x: 'shim_count' });
+    const { journal, plan } = before;
+    const read = readJournal(writeJournal(journal), writePlan(plan), plan);
+    if (read === undefined) throw new Error('The journal was not read.');
+    const after = new Session(plan);
+    after.recall(read);
+    for (const session of [before, after]) {
+      session.undo();
+      expect(session.plan.studies).toEqual([{ study: 'map', settings: { x: 'shim_count' } }]);
+      session.arrange('odds', { share: 1 });
+      session.undo();
+      expect(session.plan.title).toBe('Sloop');
+      expect(session.plan.studies).toEqual([{ study: 'sweep', settings: { input: 'shim_count' } }]);
+      session.redo();
+      expect(session.plan.title).toBe('Ketch');
+      expect(session.plan.studies.map((it) => it.study)).toEqual(['map', 'odds']);
+    }
+    expect(backFrom(after)).toEqual(backFrom(before));
+  });
+
   it('is lost alone when the stored journal is damaged', async () => {
     const { id } = await reopened();
     for (const slot of await browser.raw<StoredSlot[]>('readonly', 'slots', (store) => store.getAll())) {
@@ -91,7 +117,11 @@ describe('undo after a reload', () => {
   it('ends where a kept step cannot be read any more', async () => {
     const { plan } = new Session(newPlan('Sloop'));
     const line = { label: 'Something', at: 0, drop: 5, put: 'torn' };
-    const journal = readJournal(JSON.stringify({ done: [line], undone: [] }), writePlan(plan), plan);
+    const journal = readJournal(
+      JSON.stringify({ version: 2, done: [line], undone: [] }),
+      writePlan(plan),
+      plan,
+    );
     if (journal === undefined) throw new Error('The journal was not read.');
     const session = new Session(plan);
     session.recall(journal);

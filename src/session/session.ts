@@ -46,6 +46,8 @@ export class Session {
   #changed: ReadonlySet<string> = new Set();
   #drafts: ReadonlyMap<string, Draft> = new Map();
   #opened = 0;
+  /** The gesture being made, and the journal from before it. */
+  #gesture: { readonly name: string; readonly before: Journal } | undefined;
   readonly #listeners = new Set<() => void>();
 
   constructor(plan: Plan) {
@@ -156,6 +158,14 @@ export class Session {
     return this.#put(name, enterValue(cell, value, this.reading(name as string)), gesture);
   }
 
+  /** Takes a gesture back that was none, such as a drag that became a scroll: all is as if it had not begun. */
+  takeBack(gesture: string): void {
+    const step = this.#journal.done.at(-1);
+    if (this.#gesture?.name !== gesture || step?.gesture !== gesture) return;
+    this.#journal = this.#gesture.before;
+    this.#show(this.#asSetNow(step.before));
+  }
+
   /** Changes what is noted about a reading without changing its value. */
   annotate<N extends string>(name: N & Known<N>, notes: Partial<Omit<Reading, 'value' | 'formula'>>): Done {
     const reading = this.reading(name as string);
@@ -226,10 +236,16 @@ export class Session {
       return;
     }
     this.#journal = moved.journal;
+    if (step.opens === true) {
+      this.#opened += 1;
+      this.#show(plan);
+    } else this.#show(this.#asSetNow(plan));
+  }
+
+  /** A plan with its studies set to what they are now. */
+  #asSetNow(plan: Plan): Plan {
     const { studies } = this.#plan;
-    if (step.opens === true) this.#opened += 1;
-    else if (plan.studies !== studies) plan = { ...plan, studies };
-    this.#show(plan);
+    return plan.studies === studies ? plan : { ...plan, studies };
   }
 
   #put(name: string, entered: Entered, gesture?: string): Done {
@@ -257,6 +273,9 @@ export class Session {
       return;
     }
     const before = this.#plan;
+    if (gesture !== undefined && this.#gesture?.name !== gesture) {
+      this.#gesture = { name: gesture, before: this.#journal };
+    }
     this.#work(after);
     this.#journal = withStep(this.#journal, { label, before, after: this.#plan, gesture, opens });
     this.#tell();

@@ -28,6 +28,21 @@ describe('a session', () => {
     expect(session.value('upper_bracket_height')).toBe(800);
   });
 
+  it('takes a gesture back as if it had not begun: value, undo and redo', () => {
+    const session = opened();
+    session.choose('shim_count', 3);
+    session.choose('shim_count', 2);
+    session.undo();
+    for (const height of [810, 820]) session.choose('upper_bracket_height', height, 'drag 2');
+    session.takeBack('drag 2');
+    expect(session.value('upper_bracket_height')).toBe(800);
+    expect(session.undoes).toBe('Shims under the lower bracket');
+    session.redo();
+    expect(session.value('shim_count')).toBe(2);
+    session.takeBack('drag 2');
+    expect(session.value('shim_count')).toBe(2);
+  });
+
   it('counts what a study is set to as no step: undo goes past it and leaves it, redo too', () => {
     const session = opened();
     session.choose('shim_count', 3);

@@ -68,6 +68,7 @@ export function CellNotes({ cell, withHelp = true }: Props) {
             label="Off by, at most"
             draftKey={`off by ${name}`}
             value={shown(reading?.offBy ?? cell.off_by, cell.unit, unit)}
+            figure
             onPut={setOffBy}
           />
         )}

@@ -8,6 +8,7 @@ import { glide } from './glide.ts';
 import { bareUnit } from './length-style.ts';
 import { piecesOf } from './show.ts';
 import { stepped } from './step.ts';
+import { useSelectAll } from './use-select-all.ts';
 import { useUnits } from './use-units.ts';
 import './entry-field.css';
 
@@ -23,13 +24,6 @@ const EDGE = {
 export const edgeOf = (reading: Reading | undefined): string => {
   if (reading === undefined) return '';
   return reading.formula === undefined ? EDGE[reading.origin] : 'entry-formula';
-};
-
-/** Selects a field's whole text once it is shown, unless the keyboard has gone on meanwhile. */
-const selectSoon = (field: HTMLInputElement): void => {
-  requestAnimationFrame(() => {
-    if (document.activeElement === field) field.select();
-  });
 };
 
 /** A keypad with digits alone serves where neither a sign, a fraction nor a formula is to be expected. */
@@ -57,6 +51,7 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
   const [text, setText] = useState<string>();
   const before = useRef('');
+  const { box, selectAll, onMouseDown } = useSelectAll();
 
   const [piece] = piecesOf(value, cell.unit, units);
   const figure = value === null ? '' : (piece?.figure ?? '');
@@ -87,21 +82,22 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
     if (event.key === 'Enter') {
       commit();
-      selectSoon(event.currentTarget);
+      selectAll();
     } else if (event.key === 'Escape') {
       session.dropDraft(cell.name);
       show(keptText());
-      selectSoon(event.currentTarget);
+      selectAll();
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
       step(event.key === 'ArrowUp' ? 1 : -1);
-      selectSoon(event.currentTarget);
+      selectAll();
     }
   };
 
   return (
     <input
       id={id}
+      ref={box}
       className={`entry-box type-value ${edgeOf(reading)}`}
       data-input={cell.name}
       aria-labelledby={labelledBy}
@@ -114,9 +110,10 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
       spellCheck={false}
       readOnly={locked}
       value={text ?? draft?.typed ?? figure}
-      onFocus={(event) => {
+      onMouseDown={onMouseDown}
+      onFocus={() => {
         show(draft?.typed ?? keptText());
-        selectSoon(event.currentTarget);
+        selectAll();
       }}
       onChange={(event) => setText(event.target.value)}
       onBlur={() => {

@@ -3,6 +3,7 @@ import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { formatValue } from '../../units/format-value.ts';
 import { useLook, useSession } from '../use-session.ts';
+import { useFingerDrag } from './finger-drag.ts';
 import { glide } from './glide.ts';
 import { bareUnit, lengthStyle } from './length-style.ts';
 import { settled, stepped } from './step.ts';
@@ -28,6 +29,9 @@ interface Props {
   readonly onTold: (why: string | undefined) => void;
 }
 
+/** Width of the thumb under a finger, px, as the style sheet has it. */
+const THUMB = 20;
+
 /** Moves a choice through its usual range; one drag is one step of undo. */
 export function Slider({ cell, onTold }: Props) {
   const session = useSession();
@@ -36,7 +40,21 @@ export function Slider({ cell, onTold }: Props) {
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
   const gesture = useRef('');
   const [low, high] = cell.usual ?? [cell.min ?? 0, cell.max ?? 1];
-  if (typeof value !== 'number') return null;
+  const now = typeof value === 'number' ? value : low;
+  const rule = { value: now, min: Math.min(low, now), max: Math.max(high, now) };
+  const slide = (to: number): void => {
+    const next = settled(cell, to, units);
+    if (next !== session.value(cell.name)) choose(next, gesture.current);
+  };
+  const { isTouching, on } = useFingerDrag({
+    rule,
+    thumb: THUMB,
+    onDrag: slide,
+    onScroll: () => {
+      session.takeBack(gesture.current);
+      onTold(undefined);
+    },
+  });
 
   const choose = (next: number, gestureNow?: string): void => {
     const done = session.choose(cell.name, next, gestureNow);
@@ -47,13 +65,14 @@ export function Slider({ cell, onTold }: Props) {
     const end = event.key === 'Home' ? low : event.key === 'End' ? high : undefined;
     if (steps === undefined && end === undefined) return;
     event.preventDefault();
-    let next = end ?? value;
+    let next = end ?? now;
     const direction = (steps ?? 0) < 0 ? -1 : 1;
     for (let i = 0; i < Math.abs(steps ?? 0); i++) next = stepped(cell, next, direction, units);
     glide();
     choose(next);
   };
   const end = (at: number): string => formatValue(at, cell.unit, { unit: bareUnit(units) });
+  if (typeof value !== 'number') return null;
 
   return (
     <span className="slider">
@@ -65,18 +84,19 @@ export function Slider({ cell, onTold }: Props) {
         type="range"
         aria-label={`${cell.label}, by sliding`}
         aria-valuetext={formatValue(value, cell.unit, lengthStyle(units))}
-        min={Math.min(low, value)}
-        max={Math.max(high, value)}
+        min={rule.min}
+        max={rule.max}
         step="any"
         value={value}
         disabled={locked}
-        onPointerDown={() => {
+        {...on}
+        onPointerDown={(event) => {
           gesture.current = `slide ${++drags}`;
+          on.onPointerDown(event);
         }}
         onKeyDown={onKeyDown}
         onChange={(event) => {
-          const next = settled(cell, Number(event.target.value), units);
-          if (next !== session.value(cell.name)) choose(next, gesture.current);
+          if (!isTouching()) slide(Number(event.target.value));
         }}
       />
       <span className="slider-end type-tick" aria-hidden="true">

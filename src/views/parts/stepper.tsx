@@ -47,12 +47,13 @@ export function Stepper({ cell, direction, onTold }: Props) {
     onTold(done.ok ? undefined : done.why);
   };
   const release = (): void => clearTimeout(timer.current);
+  const gesture = useRef('');
   const hold = (button: number): void => {
     if (button !== 0 || disabled) return;
-    const gesture = `hold ${++holds}`;
+    gesture.current = `hold ${++holds}`;
     const again = (): void => {
       stepsAlready.current = true;
-      step(gesture);
+      step(gesture.current);
       timer.current = setTimeout(again, BETWEEN_REPEATS);
     };
     stepsAlready.current = false;
@@ -73,7 +74,11 @@ export function Stepper({ cell, direction, onTold }: Props) {
       onPointerDown={(event) => hold(event.button)}
       onPointerUp={release}
       onPointerLeave={release}
-      onPointerCancel={release}
+      onPointerCancel={() => {
+        // The touch has become a scroll.
+        release();
+        session.takeBack(gesture.current);
+      }}
       onContextMenu={(event) => event.preventDefault()}
       onClick={() => {
         if (stepsAlready.current) stepsAlready.current = false;

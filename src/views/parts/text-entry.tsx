@@ -1,6 +1,7 @@
 import { type FocusEvent, type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { Done } from '../../session/session.ts';
 import { useKeptDraft } from './use-kept-draft.ts';
+import { useSelectAll } from './use-select-all.ts';
 import './text-entry.css';
 
 interface Props {
@@ -15,6 +16,9 @@ interface Props {
   readonly labelSpoken?: boolean;
   readonly help?: string;
   readonly lines?: number;
+  /** A figure: typed over as a whole. */
+  readonly figure?: boolean;
+  /** A figure that needs no more than a phone's number keys. */
   readonly decimal?: boolean;
   /** Formulas and names are better read letter by letter. */
   readonly code?: boolean;
@@ -26,6 +30,8 @@ interface Props {
   readonly focused?: boolean;
   /** The field was left with nothing refused. */
   readonly onLeft?: () => void;
+  /** Enter was pressed and nothing was refused. */
+  readonly onEntered?: () => void;
 }
 
 const SAME: Done = { ok: true };
@@ -41,21 +47,25 @@ export function TextEntry(props: Props) {
     help,
     lines = 1,
     decimal = false,
+    figure = decimal,
     code = false,
   } = props;
   const id = useId();
   const { draft, keep, drop } = useKeptDraft(draftKey);
   const [typed, setTyped] = useState<string>();
+  const { box, selectAll, onMouseDown } = useSelectAll();
 
-  const put = (): void => {
+  /** Whether nothing was refused. */
+  const put = (): boolean => {
     if (typed !== undefined) {
       const done = typed === value ? SAME : onPut(typed);
       if (done.ok) drop();
       else keep(typed, done.why);
       setTyped(undefined);
-      if (!done.ok) return;
+      if (!done.ok) return false;
     }
     props.onLeft?.();
+    return true;
   };
   // A phone may drop a page that is no longer looked at: what is half typed goes in first.
   useEffect(() => {
@@ -67,7 +77,11 @@ export function TextEntry(props: Props) {
     return () => document.removeEventListener('visibilitychange', onHide, true);
   });
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter' && lines === 1) put();
+    if (event.key === 'Enter' && lines === 1) {
+      const taken = put();
+      selectAll();
+      if (taken) props.onEntered?.();
+    }
     if (event.key === 'Escape') {
       drop();
       setTyped(undefined);
@@ -87,9 +101,13 @@ export function TextEntry(props: Props) {
     autoComplete: 'off',
     spellCheck: lines > 1,
     autoFocus: props.focused,
-    onFocus: (event: FocusEvent<HTMLInputElement | HTMLTextAreaElement>) =>
-      props.onFocused?.(event.currentTarget),
-    onBlur: put,
+    onFocus: (event: FocusEvent<HTMLInputElement | HTMLTextAreaElement>) => {
+      if (figure) selectAll();
+      props.onFocused?.(event.currentTarget);
+    },
+    onBlur: () => {
+      put();
+    },
     onKeyDown,
   };
   return (
@@ -102,6 +120,8 @@ export function TextEntry(props: Props) {
       ) : (
         <input
           {...shared}
+          ref={box}
+          onMouseDown={figure ? onMouseDown : undefined}
           type="text"
           inputMode={decimal ? 'decimal' : 'text'}
           onChange={(event) => setTyped(event.target.value)}

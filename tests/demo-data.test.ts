@@ -63,10 +63,12 @@ describe('the demo boats', () => {
     expect([...texts.keys()].sort()).toEqual(Object.keys(SHOWN).sort());
   });
 
-  it.each([...texts])('%s opens with nothing to say, and is as it would be written', (_name, text) => {
-    const opened = openPlan(text);
-    expect(opened).toMatchObject({ ok: true, notes: [] });
-    if (opened.ok) expect(writePlan(opened.plan)).toBe(text);
+  it('open with nothing to say and are as they would be written; `npm run demo-data:write` writes them again', () => {
+    const opened = [...texts].map(([name, text]) => [name, text, openPlan(text)] as const);
+    const said = opened.filter(
+      ([, text, it]) => !it.ok || it.notes.length > 0 || writePlan(it.plan) !== text,
+    );
+    expect(said.map(([name, , it]) => [name, it.ok ? it.notes : it.why])).toEqual([]);
   });
 
   it.each(Object.keys(SHOWN))('%s names nobody, and says where its values come from', (name) => {

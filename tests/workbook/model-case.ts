@@ -1,6 +1,6 @@
 export type Inputs = Readonly<Record<string, number | boolean | string>>;
 
-/** The model's case to start from. */
+/** The model's case to start from. An input beyond it starts at the template's value. */
 export const caseInputs: Inputs = {
   transom_rake: -10,
   transom_camber_radius: 0,
@@ -109,15 +109,6 @@ export const caseInputs: Inputs = {
   immersion_min: 0.95,
   lean_max: 1,
   hole_freeboard_min: 50,
-  // What the order rests on: beyond the model's own case, and without a say in its answers.
-  gear_torque: 0,
-  bolt_tightening_stress: 200,
-  torque_factor_low: 0.12,
-  torque_factor_high: 0.3,
-  pad_gap_sealed: 1,
-  sealant_bead: 6,
-  bed_waste: 0.3,
-  strut_trial_extra: 20,
 };
 
 /** Its answers as printed, to four decimals; null where the result is empty. */

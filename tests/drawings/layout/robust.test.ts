@@ -8,9 +8,25 @@ import { sternView } from '../../../src/drawings/stern/stern-view.ts';
 import { primitivesToSvg } from '../../../src/drawings/svg/scene-to-svg.ts';
 import { caseValues, inputs, judge, screenPalette, valuesFrom, withResults } from '../case.ts';
 
-const names = Object.keys(inputs);
-const results = Object.keys(withResults()).filter((name) => !names.includes(name));
 const views = [sideView, sternView, planView];
+
+/** What the views look at in the case, with two struts and with one. */
+const looked = new Set(
+  [{}, { strut_count: 1 }].flatMap((changes) => {
+    const record = withResults(changes);
+    const seen: string[] = [];
+    const watched = new Proxy(record, {
+      get: (from, name) => {
+        seen.push(String(name));
+        return from[String(name)];
+      },
+    });
+    for (const view of views) view(valuesFrom(watched), { unit: 'both', limits: judge(valuesFrom(record)) });
+    return seen;
+  }),
+);
+const names = Object.keys(inputs).filter((name) => looked.has(name));
+const results = [...looked].filter((name) => !(name in inputs));
 
 const anything = fc.oneof(
   { weight: 3, arbitrary: fc.constant(null) },

@@ -26,6 +26,10 @@ const changed = (change: (document: Document) => void) => {
   return openPlan(JSON.stringify(document));
 };
 
+/** Where an input stands in a plan's file. */
+const at = (name: string): string =>
+  `inputs, row ${1 + fresh().inputs.findIndex((it) => it.name === name)} (${name})`;
+
 const override = (name: string, value: unknown) => ({ name, value, origin: 'choice' });
 const scenario = (name: string, ...overrides: object[]) => ({ name, overrides });
 
@@ -120,7 +124,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').off_by = 'two';
       },
-      'inputs, row 44 (tube_od), off_by',
+      `${at('tube_od')}, off_by`,
       'must be a number, not a text',
     ],
     [
@@ -136,7 +140,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').colour = 1;
       },
-      'inputs, row 44 (tube_od)',
+      at('tube_od'),
       'has colour, which a plan does not have there',
     ],
     [
@@ -152,7 +156,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').origin = 'guess';
       },
-      'inputs, row 44 (tube_od), origin',
+      `${at('tube_od')}, origin`,
       'must be reading, manual, stand-in, assumed or choice, not guess',
     ],
     [
@@ -160,7 +164,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'tube_od').origin = { toString: 0, valueOf: 0 };
       },
-      'inputs, row 44 (tube_od), origin',
+      `${at('tube_od')}, origin`,
       'must be reading, manual, stand-in, assumed or choice, not an object',
     ],
     [
@@ -192,7 +196,7 @@ describe('damage is named with its place', () => {
       (it) => {
         row(it, 'transom_rake').value = 80;
       },
-      'inputs, row 23 (transom_rake)',
+      at('transom_rake'),
       'cannot be 80 deg',
     ],
     [

@@ -13,8 +13,9 @@ import {
   withTyped,
 } from '../../../src/session/own-boat/own-boat.ts';
 import { planOf } from '../../../src/session/own-boat/plan-of.ts';
+import { QUESTIONS } from '../../../src/session/own-boat/questions.ts';
 import { readStep } from '../../../src/session/own-boat/read-step.ts';
-import { firstInputs, stepsOf } from '../../../src/session/own-boat/steps.ts';
+import { firstGearInputs, firstInputs, stepsOf } from '../../../src/session/own-boat/steps.ts';
 
 const cell = (name: string): InputCell => {
   const found = inputNamed(name);
@@ -45,19 +46,24 @@ const TYPED: Readonly<Record<string, string>> = {
   vane_rudder_balance: '2',
 };
 
+/** What is typed for a first reading: the text above, or the stand-in as a person would read it. */
+const typedFor = ({ name, value, unit }: InputCell): string => TYPED[name] ?? `${value} ${unit}`;
+
 const all = (state: OwnBoatState): OwnBoatState =>
-  Object.entries(TYPED).reduce((so, [name, text]) => withTyped(so, name, text), state);
+  firstInputs.reduce((so, it) => withTyped(so, it.name, typedFor(it)), state);
 
 describe('the steps', () => {
-  it('are four questions and the twelve readings marked as first', () => {
-    expect(firstInputs).toHaveLength(12);
+  it('are the questions and then the readings marked as first', () => {
     const steps = stepsOf({ manual: 'yes' });
-    expect(steps.map((it) => it.kind)).toEqual([...Array(4).fill('question'), ...Array(12).fill('reading')]);
+    expect(steps.map((it) => it.kind)).toEqual([
+      ...QUESTIONS.map(() => 'question'),
+      ...firstInputs.map(() => 'reading'),
+    ]);
   });
 
   it('say once that the gear stays on stand-ins when there is no manual', () => {
     const steps = stepsOf({ manual: 'no' });
-    expect(steps).toHaveLength(4 + 9 + 1);
+    expect(steps).toHaveLength(QUESTIONS.length + firstInputs.length - firstGearInputs.length + 1);
     expect(steps.at(-1)).toEqual({ kind: 'gear later' });
     expect(steps.some((it) => it.kind === 'reading' && it.cell.where === 'manual')).toBe(false);
   });
@@ -143,7 +149,7 @@ describe('planOf', () => {
       when: '2026-05-01',
     });
     const read = [...planned.plan.inputs.values()].filter((it) => it.when !== undefined);
-    expect(read).toHaveLength(12);
+    expect(read).toHaveLength(firstInputs.length);
     expect(planned.plan.inputs.get('transom_camber_radius')?.origin).toBe('stand-in');
   });
 
@@ -215,6 +221,6 @@ describe('a state kept as text', () => {
       left: ['x'],
       at: 99,
     });
-    expect(stateOf(text)).toEqual({ ...nothingYet, at: 16 });
+    expect(stateOf(text)).toEqual({ ...nothingYet, at: stepsOf({}).length });
   });
 });

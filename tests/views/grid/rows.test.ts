@@ -47,6 +47,7 @@ describe('rows of the grid', () => {
 
   it('carry a heavier rule under every fifth of a section', () => {
     const cells = rows.filter((row) => row.kind === 'book' && row.section === 'Where the shaft stands');
-    expect(cells.map(isFifth).map(Number).join('')).toBe('00001000010000');
+    expect(cells.length).toBeGreaterThan(10);
+    expect(cells.map(isFifth)).toEqual(cells.map((_, i) => i % 5 === 4));
   });
 });

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { openPlan } from '../src/plan/file/open-plan.ts';
-import { writePlan } from '../src/plan/file/write-plan.ts';
+import { openPlan } from '../plan/file/open-plan.ts';
+import { writePlan } from '../plan/file/write-plan.ts';
 
 /** Opens every demo boat and writes it again, so that it holds what the workbook has gained since. */
-const folder = resolve(import.meta.dirname, '../demo-data');
+const folder = resolve(import.meta.dirname, '../../demo-data');
 for (const name of readdirSync(folder).filter((it) => it.endsWith('.plan.json'))) {
   const path = join(folder, name);
   const before = readFileSync(path, 'utf8');

@@ -1,4 +1,5 @@
 import { inputs, limitCells, limitNamed } from '../plan/book.ts';
+import type { InputName } from '../plan/names.ts';
 import { type Plan, readingOf, type Value } from '../plan/plan.ts';
 import type { Bound, InputCell } from '../plan/template.ts';
 import type { Choice } from '../studies/candidates.ts';
@@ -32,17 +33,46 @@ function deciding(
   return new Set(names.flatMap((name) => [...restsOn(name, uses)]));
 }
 
-/** Every choice that a remedy of any limit may move, over its whole range. */
+/** Parts that may be ordered or fitted otherwise; nothing else of boat or gear is offered as a change. */
+const PARTS: ReadonlySet<string> = new Set<InputName>([
+  ...(['bolt_diameter', 'plate_area', 'plate_thickness', 'shim_sleeve'] as const),
+  ...(['core_removed', 'stop_collar', 'lanyard'] as const),
+]);
+
+/** What may be missing together: one of them alone holds nothing. */
+const TOGETHER: readonly [InputName, InputName] = ['stop_collar', 'lanyard'];
+
+/** Whether a remedy may move an input: a choice or a part, neither drilled nor following a formula. */
+function mayMove({ name, kind }: InputCell, plan: Plan): boolean {
+  if (kind !== 'choice' && !PARTS.has(name)) return false;
+  return !plan.locked.has(name) && readingOf(plan, name)?.formula === undefined;
+}
+
+/** Every input that a remedy of any limit may move, over its whole range. */
 export const mendingRanges = (plan: Plan, value: (name: string) => Value): readonly PointRange[] =>
   inputs.flatMap((cell): PointRange[] => {
-    const { name, kind, only, type } = cell;
+    const { name, only, type } = cell;
     const present = value(name);
-    if (kind !== 'choice' || typeof present !== 'number' || plan.locked.has(name)) return [];
-    if (readingOf(plan, name)?.formula !== undefined) return [];
-    if (only !== undefined) return [{ name, values: only }];
+    if (!mayMove(cell, plan)) return [];
+    if (typeof present === 'boolean') return [{ name, values: [false, true] }];
+    if (typeof present !== 'number') return [];
+    if (only !== undefined) return [{ name, values: [...new Set([...only, present])] }];
     const [low, high] = cell.usual ?? [cell.min ?? present, cell.max ?? present];
     return [{ name, low: Math.min(low, present), high: Math.max(high, present), whole: type === 'whole' }];
   });
+
+/** A part that is not fitted, as something to fit. */
+const toFit = (name: string, ...also: readonly string[]): Choice => ({
+  name,
+  ...(also.length === 0 ? {} : { also }),
+  isFlag: true,
+  present: 0,
+  low: 0,
+  high: 1,
+  step: 1,
+  counts: false,
+  only: [1],
+});
 
 interface Asked {
   readonly limit: string;
@@ -55,22 +85,27 @@ interface Asked {
 }
 
 /**
- * What a search for remedies may move: choices that decide the limit, neither drilled nor following a formula, inside
- * their usual range; what the owner accepts stands apart.
+ * What a search for remedies may move: choices and parts that decide the limit, inside their usual range; what the owner
+ * accepts stands apart.
  */
 export function remedyAsk({ limit, plan, uses, value, stepOf }: Asked): RemedyAsk {
   const names = deciding(limit, plan, uses);
   const free = inputs.flatMap((cell): Choice[] => {
-    const present = value(cell.name);
-    if (cell.kind !== 'choice' || !names.has(cell.name) || plan.locked.has(cell.name)) return [];
-    if (typeof present !== 'number' || readingOf(plan, cell.name)?.formula !== undefined) return [];
-    const [low, high] = cell.usual ?? [cell.min ?? present, cell.max ?? present];
     const { name, only, type } = cell;
+    const present = value(name);
+    if (!names.has(name) || !mayMove(cell, plan)) return [];
+    if (present === false) return [toFit(name)];
+    if (typeof present !== 'number') return [];
+    const [low, high] = cell.usual ?? [cell.min ?? present, cell.max ?? present];
     return [{ name, present, low, high, step: stepOf(cell), counts: type === 'whole', only }];
   });
+  const missing = TOGETHER.filter((name) => free.some((it) => it.name === name));
   return {
     limit,
-    choices: free.filter((it) => !BOUNDS.has(it.name)),
+    choices: [
+      ...free.filter((it) => !BOUNDS.has(it.name)),
+      ...(missing.length === TOGETHER.length ? [toFit(...TOGETHER)] : []),
+    ],
     accepted: free.filter((it) => BOUNDS.has(it.name)),
   };
 }

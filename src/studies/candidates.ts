@@ -1,8 +1,11 @@
 import { nextStep, type Step } from '../units/next-step.ts';
 
-/** A number that may be chosen anew. */
+/** A number that may be chosen anew, or a part that may be fitted: 1 where it is, 0 where not. */
 export interface Choice {
   readonly name: string;
+  /** Inputs that are set to the same value with it. */
+  readonly also?: readonly string[];
+  readonly isFlag?: true;
   readonly present: number;
   /** Its usual range. */
   readonly low: number;

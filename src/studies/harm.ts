@@ -40,6 +40,22 @@ export function worsened(
   return found.sort((a, b) => WORSE.indexOf(a.how) - WORSE.indexOf(b.how) || b.lost - a.lost);
 }
 
+const isFailing = (it: LimitSample): boolean => fails(standingOf(it));
+
+/** How many limits are outside or without an answer. */
+export const failingAmong = (limits: readonly LimitSample[]): number => limits.filter(isFailing).length;
+
+/** How many limits but one fail after and did not before. */
+export const newlyFailing = (
+  before: readonly LimitSample[],
+  after: readonly LimitSample[],
+  except: string,
+): number =>
+  after.filter((now, i) => {
+    const then = before[i];
+    return then !== undefined && now.name !== except && isFailing(now) && !isFailing(then);
+  }).length;
+
 /** Names of the limits but one that fail before and hold after. */
 export const mended = (
   before: readonly LimitSample[],
@@ -49,7 +65,7 @@ export const mended = (
   after
     .filter((now, i) => {
       const then = before[i];
-      return then !== undefined && now.name !== except && fails(standingOf(then)) && !fails(standingOf(now));
+      return then !== undefined && now.name !== except && isFailing(then) && standingOf(now) === 'holds';
     })
     .map((it) => it.name);
 

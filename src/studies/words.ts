@@ -8,12 +8,20 @@ export interface CellWords {
   figure(value: number): string;
   /** A value without its unit. */
   bare(value: number): string;
+  /** What stands there once it has this value, where that is a thing with a name: `M12 bolts`. */
+  readonly thing?: ((value: number) => string) | undefined;
 }
 
 /** What a limit is called inside a sentence, and its figures. */
 export interface LimitWords {
   readonly short: string;
   figure(value: number): string;
+  /** Values beside one another, with as many decimals as tell them apart; shares in per cent. */
+  figures(values: readonly number[]): readonly string[];
+  /** It is met or not, and has no figure. */
+  readonly isYesNo: boolean;
+  /** Its low bound is itself outside. */
+  readonly lowIsOutside: boolean;
 }
 
 /** The owner's words for names, given to a study's sentences from outside. */

@@ -101,10 +101,73 @@ describe('remedies', () => {
     const chosen: PlainLimit = { name: 'gap', of: (input) => 44 - input('least'), low: 0 };
     const inputs = { sheets: 3, height: 250, least: 50 };
     const found = run([chosen], { choices: [height], accepted: [accepted] }, inputs);
-    expect(found).toMatchObject({ accepting: true, remedies: [{ choice: 'least', first: { value: 40 } }] });
+    expect(found).toMatchObject({ by: 'accepting', remedies: [{ choice: 'least', first: { value: 40 } }] });
     const other = run([gap], { choices: [sheets], accepted: [accepted] }, inputs);
-    expect(other).toMatchObject({ accepting: false });
+    expect(other).toMatchObject({ by: 'change' });
     expect(other.remedies.map((it) => it.choice)).toEqual(['sheets']);
+  });
+
+  it('puts last what leaves more limits outside than now, and takes a further value that leaves none', () => {
+    // The gap needs 220 or less; there the pit is outside, and holds again from 215 down.
+    const pit: PlainLimit = {
+      name: 'pit',
+      of: (input) => Math.abs(input('height') - 225),
+      low: 10,
+    };
+    const down = run([{ ...gap, low: 47, near: 0 }, pit], { choices: [height] }).remedies[0];
+    expect(down?.first).toMatchObject({ value: 215, failing: 0 });
+    // Two sheets more break two others, where one limit is outside now.
+    const broken = ['a', 'b'].map((name): PlainLimit => ({ name, of: (input) => input('sheets'), high: 3 }));
+    const found = run([gap, ...broken, { ...bolts, near: 0.3 }], { choices: [sheets, height] });
+    expect(found.failing).toBe(1);
+    expect(found.remedies.map((it) => [it.choice, it.first.failing])).toEqual([
+      ['height', 0],
+      ['sheets', 2],
+    ]);
+  });
+
+  it('offers that a limit no longer applies only where nothing else helps', () => {
+    const leaving: PlainLimit = { ...gap, applies: (input) => input('sheets') > 2 };
+    const inputs = { sheets: 3, height: 250, least: 50 };
+    const by = (ask: Partial<RemedyAsk>, it = leaving) => run([it], ask, inputs);
+    const stuck: PlainLimit = { ...leaving, of: () => 44 };
+    expect(by({ choices: [sheets, height] }).by).toBe('change');
+    expect(by({ choices: [sheets] }, stuck)).toMatchObject({
+      by: 'leaving',
+      remedies: [{ choice: 'sheets', first: { value: 2, limit: { state: 'does not apply' } } }],
+    });
+    const given: PlainLimit = { ...stuck, of: (input) => 94 - input('least') };
+    expect(by({ choices: [sheets], accepted: [accepted] }, given).by).toBe('accepting');
+  });
+
+  it('sets what belongs together, and yes and no as such', () => {
+    const pin: Choice = {
+      ...sheets,
+      name: 'pin',
+      also: ['line'],
+      isFlag: true,
+      present: 0,
+      only: [1],
+      counts: false,
+    };
+    const held: PlainLimit = {
+      name: 'gap',
+      of: (input) => input('pin') * input('line'),
+      low: 1,
+      graded: false,
+    };
+    const found = run([held], { choices: [pin] }, { sheets: 3, height: 250, pin: 0, line: 0 } as never);
+    expect(found.remedies).toMatchObject([
+      {
+        inputs: ['pin', 'line'],
+        first: {
+          sets: [
+            { input: 'pin', value: true },
+            { input: 'line', value: true },
+          ],
+        },
+      },
+    ]);
   });
 
   it('finds nothing where nothing helps, and refuses a name that is no limit', () => {

@@ -14,13 +14,14 @@ import { turningSentence, turnSentence } from '../../src/studies/turning/words.t
 import { turning } from '../../src/studies/turning.ts';
 import type { ReadingError } from '../../src/studies/uncertain/reading-error.ts';
 import { type PlainPointLimit, plainPoints } from './plain-points.ts';
+import { plainLimit } from './plain-words.ts';
 import { even } from './published.ts';
 
 const mm = (value: number): string => `${Number(value.toFixed(1))} mm`;
 
 const words: DriverWords = {
   cell: (name) => ({ short: name, figure: mm, bare: (value) => String(Number(value.toFixed(1))) }),
-  limit: () => ({ short: 'clearance', figure: mm }),
+  limit: () => plainLimit('clearance', mm),
   isChoice: (name) => name === 'lean',
   offBy: (name) => (name === 'overhang' ? 3 : 1),
 };

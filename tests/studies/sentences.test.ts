@@ -8,7 +8,7 @@ import {
   leadSentence,
   mendsSentence,
   remedySentence,
-  worseSentences,
+  warningSentences,
 } from '../../src/studies/remedy-words.ts';
 import { finish } from '../../src/studies/study.ts';
 import { sweep } from '../../src/studies/sweep.ts';
@@ -54,41 +54,58 @@ function sweepOf(values: Values, input: string) {
 describe('what would mend the case to start from', () => {
   it('with three shims: four give 56.9 mm, which is said first', () => {
     const { found, words } = mend({ shim_count: 3 }, 'rudder_gap');
-    expect(leadSentence(found, words)).toBe('Four shims give 56.9 mm, still near; five give 69.1 mm.');
+    expect(leadSentence(found, words)).toMatch(/^Four shims would give 56\.9 mm, only just enough/);
     const [first] = found.remedies;
-    expect(first === undefined ? [] : worseSentences(first.first, words)).toEqual([
-      'Loses most room: shim stack, from 36 mm to 48 mm (at most 75 mm); lower bolts, from 0.77 to 0.86 (at most 1).',
-    ]);
-    expect(first && mendsSentence(first.first, words)).toBe('It also mends: rudder gap (swung).');
+    expect(first && mendsSentence(first.first, words)).toBe('Also fixes: rudder gap (swung).');
   });
 
-  it('with six shims: five let the bolts hold', () => {
-    const { found, words } = mend({ shim_count: 6 }, 'bolt_utilisation');
-    expect(leadSentence(found, words)).toBe('Five shims give 0.96, still near; four give 0.86.');
-  });
-
-  it('with the upper bracket at 900: 890 gives the drive unit 20 mm', () => {
-    const { found, words } = mend({ upper_bracket_height: 900 }, 'drive_headroom');
+  it('with the upper bracket at 900 and its overlap as the model has it: 890 gives the drive unit 20 mm more', () => {
+    const { found, words } = mend({ upper_bracket_height: 900, drive_overlap: 150 }, 'drive_headroom');
     expect(leadSentence(found, words)).toBe(
-      'Upper bracket at 895 mm gives 15 mm, still near; 890 mm gives 20 mm.',
+      'Upper bracket at 895 mm would give 15 mm, only just enough; 890 mm would give 20 mm.',
     );
   });
 
-  it('says what turns outside', () => {
+  it('sleeves let the bolts hold under any number of shims', () => {
+    const { found, words } = mend({ shim_count: 6 }, 'bolt_utilisation');
+    const sleeves = found.remedies.find((it) => it.choice === 'shim_sleeve');
+    expect(sleeves && remedySentence(sleeves, found, words)).toMatch(
+      /^Rigid sleeves round the lower bolts, or one bonded block, would give \d+ %\.$/,
+    );
+    expect(sleeves?.first.sets).toEqual([{ input: 'shim_sleeve', value: true }]);
+  });
+
+  it('warns of what turns outside, both values and the bound', () => {
     const { found, words } = mend({ shim_count: 3 }, 'rudder_gap');
     const foot = found.remedies.find((it) => it.choice === 'shaft_foot_height');
     if (foot === undefined) throw new Error('The foot of the shaft should reach the gap.');
-    expect(remedySentence(foot, false, words)).toBe('Shaft foot at 355 mm gives 50.0 mm.');
-    const [outside, none] = worseSentences(foot.first, words);
-    expect(outside).toBe(
-      'Turns outside: bearing to clamp, from 110 mm to −145 mm (at least 50 mm); under water, from 1 to 0.77 (at least 0.95).',
+    expect(remedySentence(foot, found, words)).toMatch(
+      /^Shaft foot at 355 mm would give 50\.\d+ mm, only just enough\.$/,
     );
-    expect(none).toMatch(/^Loses its answer: .+; and \d more\.$/);
+    const [more, outside, none] = warningSentences(foot.first, found, words);
+    expect(more).toMatch(
+      /^This would leave \d+ limits outside or without an answer, where now there are 2\.$/,
+    );
+    expect(outside).toMatch(/^Puts outside: bearing to clamp, from 110 mm to −145 mm \(at least \d+ mm\); /);
+    expect(none).toMatch(/^Leaves without an answer: .+; and \d+ more\.$/);
+    expect(found.remedies.at(-1)?.first.failing).toBeGreaterThan(2);
   });
 
-  it('counts one thing as one', () => {
+  it('never says that a limit no longer applies while a change helps', () => {
     const { found, words } = mend({ strut_supply_length: 100 }, 'port_strut_cut');
-    expect(leadSentence(found, words)).toBe('One strut: this limit then no longer applies.');
+    expect(found.remedies.every((it) => it.first.limit.state !== 'does not apply')).toBe(
+      found.by === 'change',
+    );
+    expect(leadSentence(found, words)).not.toMatch(/^One strut/);
+  });
+
+  it('fits what is missing together', () => {
+    const { found, words } = mend({ stop_collar: false, lanyard: false }, 'retained');
+    expect(leadSentence(found, words)).toBe(
+      'A stop collar or through pin and a line to a strong point of the boat would meet this limit.',
+    );
+    const alone = mend({ lanyard: false }, 'retained');
+    expect(alone.found.remedies.map((it) => it.inputs)).toEqual([['lanyard']]);
   });
 
   it('leaves out what is drilled, what follows a formula and what does not reach the limit', () => {
@@ -115,13 +132,15 @@ describe('what would mend the case to start from', () => {
     ];
     const { found, words } = mend({ shim_count: 3 }, 'rudder_gap', drilled);
     expect(leadSentence(found, words)).toBe(
-      'No choice of the mount mends it by itself. With 40 mm accepted for rudder gap (least), 44.7 mm holds.',
+      'No single change to the mount or its parts fixes this. If you set rudder gap (least) to 40 mm, 44.7 mm is enough.',
     );
   });
 
   it('says so when nothing helps', () => {
     const { found, words } = mend({ boat_speed: 25 }, 'stock_utilisation');
-    expect(leadSentence(found, words)).toBe('No single choice mends it inside its usual range.');
+    expect(leadSentence(found, words)).toBe(
+      'No single change within the usual range fixes this. See Proposals.',
+    );
   });
 });
 

@@ -2,8 +2,15 @@ import { useMemo, useState } from 'react';
 import { inputNamed } from '../../plan/book.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { studyWords } from '../../session/study-words.ts';
-import type { Remedy } from '../../studies/remedies.ts';
-import { mendsSentence, remedySentence, worseSentences } from '../../studies/remedy-words.ts';
+import { tryValues } from '../../session/try-values.ts';
+import type { Remedies as Found, Remedy } from '../../studies/remedies.ts';
+import {
+  costSentences,
+  mendsSentence,
+  remediesSentence,
+  remedySentence,
+  warningSentences,
+} from '../../studies/remedy-words.ts';
 import type { Words } from '../../studies/words.ts';
 import { Action } from '../parts/action.tsx';
 import { glide } from '../parts/glide.ts';
@@ -27,9 +34,17 @@ export function Remedies({ limit }: { readonly limit: string }) {
   const [told, setTold] = useState<string>();
   const [tried, setTried] = useState<Plan>();
 
-  const attempt = ({ choice, first }: Remedy): void => {
+  const attempt = ({ inputs, first }: Remedy): void => {
     glide();
-    const done = session.choose(choice, first.value);
+    const [one, ...others] = first.sets;
+    const done =
+      one !== undefined && others.length === 0
+        ? session.choose(one.input, one.value)
+        : tryValues(
+            session,
+            new Map(first.sets.map((it) => [it.input, it.value])),
+            `${namesOf(inputs)} tried`,
+          );
     setTold(done.ok ? undefined : done.why);
     setTried(done.ok ? session.plan : undefined);
   };
@@ -42,32 +57,28 @@ export function Remedies({ limit }: { readonly limit: string }) {
     </p>
   );
   if (state !== 'outside' && state !== 'near') return undo || null;
+  const before = value && remediesSentence(value);
   return (
     <div className="remedies" data-view="remedies" aria-busy={stale}>
       {undo}
       {told !== undefined && <p role="alert">{told}</p>}
       {why !== undefined ? (
-        <p>What would mend it could not be worked out: {why}</p>
+        <p>What would fix it could not be worked out: {why}</p>
       ) : value === undefined ? (
         <p className="base-soft">
           {progress === undefined
-            ? 'Working out what would mend it.'
-            : `Working out what would mend it: ${progress.done} of about ${progress.of}.`}
+            ? 'Working out what would fix it.'
+            : `Working out what would fix it: ${progress.done} of about ${progress.of}.`}
         </p>
       ) : (
         <>
-          {value.remedies.length === 0 && (
-            <p>
-              No single choice mends it inside its usual range. Look at the readings and bounds it rests on.
-            </p>
-          )}
-          {value.accepting && <p>No choice of the mount mends it by itself; only what you accept would.</p>}
+          {before !== undefined && <p>{before}</p>}
           <ul className="remedies-list">
             {value.remedies.map((remedy) => (
               <Row
-                key={remedy.choice}
+                key={remedy.inputs.join()}
                 remedy={remedy}
-                accepting={value.accepting}
+                found={value}
                 words={words}
                 stale={stale}
                 onTry={attempt}
@@ -80,27 +91,36 @@ export function Remedies({ limit }: { readonly limit: string }) {
   );
 }
 
+const namesOf = (inputs: readonly string[]): string =>
+  inputs.map((it) => inputNamed(it)?.label ?? it).join('; ');
+
+/** Whether the gear's maker has a say in it. */
+const isOfTheGear = (input: string): boolean => inputNamed(input)?.where === 'manual';
+
 interface RowProps {
   readonly remedy: Remedy;
-  readonly accepting: boolean;
+  readonly found: Found;
   readonly words: Words;
   readonly stale: boolean;
   readonly onTry: (remedy: Remedy) => void;
 }
 
-function Row({ remedy, accepting, words, stale, onTry }: RowProps) {
-  const says = [...worseSentences(remedy.first, words), mendsSentence(remedy.first, words)];
+function Row({ remedy, found, words, stale, onTry }: RowProps) {
+  const { first, inputs } = remedy;
+  const says = [...costSentences(first, words), mendsSentence(first, words)];
   return (
     <li className="remedy">
       <div>
-        <p className="remedy-gives">{remedySentence(remedy, accepting, words)}</p>
+        {warningSentences(first, found, words).map((it) => (
+          <p key={it}>{it}</p>
+        ))}
+        <p className="remedy-gives">{remedySentence(remedy, found, words)}</p>
         {says.map((it) => it !== undefined && <p key={it}>{it}</p>)}
+        {inputs.some(isOfTheGear) && (
+          <p>That takes another part: see the gear’s manual before you order it.</p>
+        )}
       </div>
-      <Action
-        disabled={stale}
-        says={`Try it: ${inputNamed(remedy.choice)?.label ?? remedy.choice}`}
-        onPress={() => onTry(remedy)}
-      >
+      <Action disabled={stale} says={`Try it: ${namesOf(inputs)}`} onPress={() => onTry(remedy)}>
         Try it
       </Action>
     </li>

@@ -7,6 +7,7 @@ import { plotOf } from '../../../src/views/charts/plot-box.ts';
 import { readAt } from '../../../src/views/charts/read-at.ts';
 import { readWords } from '../../../src/views/charts/read-words.ts';
 import { filterLabels } from '../../../src/views/parts/filter-labels.ts';
+import { plainLimit } from '../../studies/plain-words.ts';
 
 const gap = (state: LimitSample['state']): LimitSample => ({
   name: 'gap',
@@ -27,7 +28,7 @@ const points: readonly SweepPoint[] = [
 
 const words: Words = {
   cell: (name) => ({ short: name, figure: (value) => `${value} mm`, bare: String }),
-  limit: (name) => ({ short: name, figure: String }),
+  limit: (name) => plainLimit(name, String),
 };
 
 describe('readAt', () => {

@@ -1,7 +1,9 @@
+import { PLACES } from '../calc/limits/handed-out.ts';
+
 /** How the formula engine is set up; the replay follows the same figures. */
 export const OPTIONS = {
   licenseKey: 'gpl-v3',
-  precisionRounding: 14,
+  precisionRounding: PLACES,
   precisionEpsilon: 1e-13,
   undoLimit: 0,
   useWildcards: false,

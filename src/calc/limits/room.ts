@@ -1,4 +1,5 @@
 import { record } from '../record.ts';
+import { handedOut } from './handed-out.ts';
 import { roomOf } from './judge.ts';
 
 export const roomAboveRecord = record({
@@ -12,7 +13,7 @@ export const roomAboveRecord = record({
   formula: 'value less the low bound',
   source: 'definition',
   example: { given: [56, 50], answer: 6, tolerance: 0, source: 'by hand' },
-  run: (value: number, low: number) => roomOf(value, low, undefined),
+  run: (value: number, low: number) => roomOf(handedOut(value), handedOut(low), undefined),
 });
 
 export const roomBelowRecord = record({
@@ -26,7 +27,7 @@ export const roomBelowRecord = record({
   formula: 'the high bound less value',
   source: 'definition',
   example: { given: [56, 50], answer: -6, tolerance: 0, source: 'by hand' },
-  run: (value: number, high: number) => roomOf(value, undefined, high),
+  run: (value: number, high: number) => roomOf(handedOut(value), undefined, handedOut(high)),
 });
 
 export const roomBetweenRecord = record({
@@ -41,5 +42,6 @@ export const roomBetweenRecord = record({
   formula: 'the lesser of value less the low bound and the high bound less value',
   source: 'definition',
   example: { given: [56, 50, 60], answer: 4, tolerance: 0, source: 'by hand' },
-  run: roomOf,
+  run: (value: number, low: number, high: number) =>
+    roomOf(handedOut(value), handedOut(low), handedOut(high)),
 });

@@ -1,22 +1,4 @@
-import { OPTIONS } from '../engine-options.ts';
-
-const PLACES = OPTIONS.precisionRounding;
-
-const WHOLE = 10 ** PLACES;
-
-const scaleOf = (size: number): number => 10 ** (PLACES - Math.floor(Math.log10(size)));
-
-/**
- * The engine's rounding of what it hands out, to so many places after the first digit. The very least and greatest
- * numbers, which that rounding would make no number of, stay as they are.
- */
-export function exported(value: number): number {
-  // Such numbers have no more digits than are kept.
-  if (Math.abs(value) < WHOLE && Number.isInteger(value)) return value;
-  const scale = scaleOf(Math.abs(value));
-  const rounded = value < 0 ? -Math.round(-value * scale) / scale : Math.round(value * scale) / scale;
-  return Number.isFinite(rounded) ? rounded : value;
-}
+import { handedOut, PLACES, WHOLE } from '../../calc/limits/handed-out.ts';
 
 /**
  * The scales by the binary exponent of a number: two powers of two lie within one power of ten, or in two, of which
@@ -49,10 +31,10 @@ const UPPER = new Uint8Array(new Uint16Array([1]).buffer)[0] === 1 ? 1 : 0;
 /** A column's bytes seen as halves of numbers; it must stand alone in its buffer. */
 export const halvesOf = (column: Float64Array): Uint32Array => new Uint32Array(column.buffer);
 
-const exportedOrNot = (value: number): number => (value === value ? exported(value) : value);
+const handedOutOrNot = (value: number): number => (value === value ? handedOut(value) : value);
 
 /**
- * `exported` for a whole column, into another from `at` on. NaN stays NaN. The sums are written out: a loop that is
+ * `handedOut` for a whole column, into another from `at` on. NaN stays NaN. The sums are written out: a loop that is
  * compiled before the functions it calls are known to be hot goes on calling them for good, which takes five times as
  * long.
  */
@@ -71,6 +53,6 @@ export function exportColumn(
     if (size * scale >= MOST) scale = nextScales[exponent] as number;
     const digits = Math.floor(size * scale + 0.5);
     if (digits > LEAST && digits < MOST) to[at + i] = value < 0 ? -(digits / scale) : digits / scale;
-    else to[at + i] = exportedOrNot(value);
+    else to[at + i] = handedOutOrNot(value);
   }
 }

@@ -1,4 +1,4 @@
-import { judge, type State } from '../../calc/limits/judge.ts';
+import { judge, roomOf, type State } from '../../calc/limits/judge.ts';
 import { STATES } from '../../calc/limits/states.ts';
 import type { Judged } from './judged-block.ts';
 import type { LimitColumns } from './limit-columns.ts';
@@ -50,9 +50,10 @@ export function judgeOthers(judged: Judged, columns: LimitColumns, at: number, c
       ratio[at + i] = Number.NaN;
       continue;
     }
-    const distance = room[at + i] as number;
-    const hasRoom = rule.graded ? distance - distance === 0 : low[i] === low[i] && high[i] === high[i];
-    const isAnswered = hasRoom && (value.numbers[i] as number) > least;
+    const number = value.numbers[i] as number;
+    // A yes/no limit keeps no room, and has to have one all the same.
+    const distance = rule.graded ? (room[at + i] as number) : roomOf(number, low[i], high[i]);
+    const isAnswered = distance - distance === 0 && number > least;
     if (isAnswered && (flags === undefined || flags[i] === appliesWhen)) continue;
     judgeEach(judged, columns, at, i, i + 1);
   }

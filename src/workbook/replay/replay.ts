@@ -1,10 +1,11 @@
+import { handedOut } from '../../calc/limits/handed-out.ts';
 import type { Value } from '../../plan/plan.ts';
 import type { Answer } from '../engine.ts';
 import { EMPTY_SENTENCE, errorSentence } from '../error-sentence.ts';
 import { type Judgement, judgeRules } from '../judged.ts';
 import { judgedNumber, type LimitRule } from '../limit-rule.ts';
 import type { Looked } from './block-column.ts';
-import { exportColumn, exported, halvesOf } from './exported.ts';
+import { exportColumn, halvesOf } from './exported.ts';
 import { type JudgeBlock, judgeBlock, judgeRuledOut } from './judge-lanes.ts';
 import { fillUp } from './kernels/kernel.ts';
 import { type Lane, read } from './lanes.ts';
@@ -97,7 +98,7 @@ function answerOf(value: Scalar): Answer {
   if (value === null) return { value: null, why: EMPTY_SENTENCE };
   if (isTable(value)) return { value: null, why: errorSentence('VALUE', '') };
   if (isFault(value)) return { value: null, why: errorSentence(value.fault, value.message) };
-  return { value: typeof value === 'number' ? exported(value) : value };
+  return { value: typeof value === 'number' ? handedOut(value) : value };
 }
 
 /** A slot's numbers as the engine hands them out; `numbers` is brought up to date for each block. */

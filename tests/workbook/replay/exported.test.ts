@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { handedOut } from '../../../src/calc/limits/handed-out.ts';
 import { Engine } from '../../../src/workbook/engine.ts';
-import { exportColumn, exported, halvesOf } from '../../../src/workbook/replay/exported.ts';
+import { exportColumn, halvesOf } from '../../../src/workbook/replay/exported.ts';
 
 function column(values: readonly number[]): Float64Array {
   const from = Float64Array.from(values);
@@ -59,12 +60,12 @@ function* awkward(): Generator<number> {
 describe('rounding of what is handed out', () => {
   it('of a column is that of each number, to the last bit', () => {
     const values = [...awkward()].flatMap((value) => [value, -value]);
-    expect([...column(values)]).toEqual(values.map(exported));
+    expect([...column(values)]).toEqual(values.map(handedOut));
     fc.assert(
       fc.property(
         fc.array(fc.double({ noNaN: true, noDefaultInfinity: true }), { minLength: 200 }),
         (drawn) => {
-          expect([...column(drawn)].map((it) => it + 0)).toEqual(drawn.map((it) => exported(it) + 0));
+          expect([...column(drawn)].map((it) => it + 0)).toEqual(drawn.map((it) => handedOut(it) + 0));
         },
       ),
       { numRuns: 200 },
@@ -77,7 +78,7 @@ describe('rounding of what is handed out', () => {
       .flatMap((value) => (value === 0 ? [0] : [value, -value]));
     const engine = new Engine(new Map(values.map((value, i) => [`cell_${i}`, value])), (name) => name);
     for (const [i, value] of values.entries()) {
-      expect(engine.answer(`cell_${i}`).value).toBe(exported(value));
+      expect(engine.answer(`cell_${i}`).value).toBe(handedOut(value));
     }
     engine.destroy();
   });

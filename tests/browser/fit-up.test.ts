@@ -55,6 +55,7 @@ async function stopped(page: Page): Promise<void> {
   await expect.poll(() => said(page)).toContain('Stopped');
   await plate(page, 'pilot').locator('[data-step="stop_inside"] input').click();
   await expect.poll(() => plate(page, 'pilot').locator('[data-stop="stop_inside"]').count()).toBe(0);
+  await expect.poll(() => focused(page)).toBe('H3 pilot');
   await plate(page, 'pilot').getByRole('button', { name: 'Go on all the same' }).click();
   await expect.poll(() => plate(page, 'pilot').getByRole('alert').textContent()).toContain('reason');
   await goOn(page, 'pilot', 'a shim more is on board');
@@ -100,6 +101,7 @@ async function theDay(size: Size): Promise<void> {
   const lock = page.locator('[data-row="first_hole"]');
   await put(page, '[data-row="first_hole"] [data-fitted="lower_bracket_height"]', '253 mm');
   await lock.getByRole('button', { name: /just as planned/ }).click();
+  await expect.poll(() => focused(page)).toBe('BUTTON first_hole');
   await lock.getByRole('button', { name: /^Lock as drilled/ }).click();
   await expect.poll(() => lock.textContent()).toMatch(/Locked as drilled: Lower bracket 253 mm/);
   await expect.poll(() => focused(page)).toBe('P first_hole');

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Plan } from '../../plan/plan.ts';
-import { type AsFitted, asFitted } from '../../session/fit-up/as-fitted.ts';
+import { type AsFitted, asFitted, limitsAsFitted } from '../../session/fit-up/as-fitted.ts';
 import type { LimitAnswer } from '../../workbook/judged.ts';
 import { useJudgement, usePlan, useReady, useSession } from '../use-session.ts';
 
@@ -9,18 +9,18 @@ type Bench = Parameters<typeof asFitted>[0] & { destroy(): void };
 /** How long a newer edit is waited for, ms. */
 const PATIENCE = 40;
 
-interface Found {
+interface Found<T> {
   readonly of: Plan;
-  readonly is: AsFitted;
+  readonly is: T;
 }
 
 /** The last answer as fitted and the plan it is of, from a workbook that lives as long as the view that asks is shown. */
-function useFound(asked: boolean): Found | undefined {
+function useFound<T>(work: (bench: Bench, plan: Plan) => T, asked: boolean): Found<T> | undefined {
   const session = useSession();
   const plan = usePlan();
   const isWanted = useReady() && asked;
   const [bench, setBench] = useState<Bench>();
-  const [found, setFound] = useState<Found>();
+  const [found, setFound] = useState<Found<T>>();
   useEffect(() => {
     if (!isWanted) return;
     const made = session.workbook?.another();
@@ -32,14 +32,14 @@ function useFound(asked: boolean): Found | undefined {
   }, [isWanted, session]);
   useEffect(() => {
     if (bench === undefined) return;
-    const timer = setTimeout(() => setFound({ of: plan, is: asFitted(bench, plan) }), PATIENCE);
+    const timer = setTimeout(() => setFound({ of: plan, is: work(bench, plan) }), PATIENCE);
     return () => clearTimeout(timer);
-  }, [bench, plan]);
+  }, [bench, plan, work]);
   return isWanted ? found : undefined;
 }
 
 /** What the plan comes to as fitted; undefined until it is first worked out. */
-export const useAsFitted = (): AsFitted | undefined => useFound(true)?.is;
+export const useAsFitted = (): AsFitted | undefined => useFound(asFitted, true)?.is;
 
 /** Whether two plans have the same limits: edits share what they leave alone. */
 const sameLimits = (a: Plan, b: Plan): boolean =>
@@ -54,8 +54,8 @@ export function useFittedLimits(): readonly LimitAnswer[] | undefined {
   const planned = useJudgement().limits;
   const ready = useReady();
   const isFitted = plan.fit.fitted.size > 0;
-  const found = useFound(isFitted);
+  const found = useFound(limitsAsFitted, isFitted);
   if (!ready) return undefined;
   if (!isFitted) return planned;
-  return found !== undefined && sameLimits(found.of, plan) ? found.is.limits : undefined;
+  return found !== undefined && sameLimits(found.of, plan) ? found.is : undefined;
 }

@@ -16,6 +16,7 @@ import { StepReading } from './step-reading.tsx';
 import { StopPlate } from './stop-plate.tsx';
 import { Tick } from './tick.tsx';
 import { useFittedLimits } from './use-as-fitted.ts';
+import { useKeptFocus } from './use-kept-focus.ts';
 import { useNow } from './use-now.ts';
 import { useWork, useWorkGiven } from './use-work.ts';
 import { WhoField } from './who-field.tsx';
@@ -33,6 +34,7 @@ export function WorkSteps() {
   const [opened, setOpened] = useState<string | null>();
   const [toHead, setToHead] = useState<'plate' | 'tick'>();
   const list = useRef<HTMLOListElement>(null);
+  useKeptFocus(list);
   const isDone = ({ name }: WorkStep): boolean => stepDone(plan, name)?.done === true;
   const next = steps.find((it) => !isDone(it));
   const gate = steps.find((it) => it.gate !== undefined && !isDone(it));

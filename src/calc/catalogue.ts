@@ -2,6 +2,7 @@ import { offcutRecord, tubesNeededRecord } from './cutting/cut.ts';
 import { sheetAreaRecord } from './cutting/sheet-area.ts';
 import { bedVolumeRecord } from './fasteners/bed-volume.ts';
 import { boltLengthRecord } from './fasteners/bolt-length.ts';
+import { clearanceHoleRecord } from './fasteners/clearance-hole.ts';
 import {
   oneFootBoltShareRecord,
   oneFootBoltShearRecord,
@@ -50,7 +51,7 @@ import { standoffRecord } from './shaft/standoff.ts';
 import { uprightRecord } from './shaft/upright.ts';
 import { wedgeAngleRecord, wedgeThickEdgeRecord } from './shaft/wedge-edges.ts';
 import { wedgeMiddleRecord } from './shaft/wedge-middle.ts';
-import { armsMeetRecord, strutSpreadRecord } from './struts/arms.ts';
+import { armsMeetAsideRecord, armsMeetRecord, strutSpreadRecord } from './struts/arms.ts';
 import { oneStrutLiftRecord, twoStrutLiftRecord } from './struts/clamp-lift.ts';
 import { footPinXRecord, footPinYRecord, footPinZRecord } from './struts/foot-pin.ts';
 import { pinToPinRecord } from './struts/pin-to-pin.ts';
@@ -79,11 +80,13 @@ import { edgeDistanceRecord } from './transom/edge-distance.ts';
 import { faceSlopeRecord } from './transom/face-slope.ts';
 import { faceXRecord } from './transom/face-x.ts';
 import { flangeYawRecord } from './transom/flange-yaw.ts';
+import { flangesApartRecord } from './transom/flanges-apart.ts';
 import { localRadiusRecord } from './transom/local-radius.ts';
 
 /** Every library function, in the order of the work. */
 export const catalogue: readonly LibraryFunction[] = [
   edgeDistanceRecord,
+  flangesApartRecord,
   faceSlopeRecord,
   faceXRecord,
   flangeYawRecord,
@@ -107,6 +110,7 @@ export const catalogue: readonly LibraryFunction[] = [
   rudderGapVerticalRecord,
   strutSpreadRecord,
   armsMeetRecord,
+  armsMeetAsideRecord,
   twoStrutLiftRecord,
   oneStrutLiftRecord,
   footPinXRecord,
@@ -129,6 +133,7 @@ export const catalogue: readonly LibraryFunction[] = [
   topBearingForceRecord,
   waterForceRecord,
   boltLengthRecord,
+  clearanceHoleRecord,
   threadBeyondRecord,
   boltForceRecord,
   tighteningTorqueRecord,

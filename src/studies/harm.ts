@@ -72,11 +72,14 @@ export const mended = (
 const count = (all: readonly Worsened[], ...hows: readonly Worse[]): number =>
   all.filter((it) => hows.includes(it.how)).length;
 
-/** Negative when the first makes fewer limits turn: outside or without an answer, then further outside, then near. */
-export const compareTurned = (a: readonly Worsened[], b: readonly Worsened[]): number =>
+/** Negative when the first makes fewer limits fail: outside or without an answer, then further outside. */
+export const compareFailing = (a: readonly Worsened[], b: readonly Worsened[]): number =>
   count(a, 'outside', 'no answer') - count(b, 'outside', 'no answer') ||
-  count(a, 'further outside') - count(b, 'further outside') ||
-  count(a, 'near') - count(b, 'near');
+  count(a, 'further outside') - count(b, 'further outside');
+
+/** Negative when the first makes fewer limits turn: those that fail, then those that come near. */
+const compareTurned = (a: readonly Worsened[], b: readonly Worsened[]): number =>
+  compareFailing(a, b) || count(a, 'near') - count(b, 'near');
 
 const mostLost = (all: readonly Worsened[]): number => Math.max(0, ...all.map((it) => it.lost));
 

@@ -1,8 +1,8 @@
 import { type Choice, candidates } from './candidates.ts';
 import type { Evaluator, LimitSample } from './evaluator.ts';
 import {
+  compareFailing,
   compareHarm,
-  compareTurned,
   failingAmong,
   mended,
   newlyFailing,
@@ -74,8 +74,8 @@ const setsOf = ({ name, also = [], isFlag }: Choice, value: number): readonly Se
  * What would mend a limit that is outside or near, one change at a time: for each the nearest value on its step grid,
  * inside its usual range, that does, and what that value makes worse elsewhere. A value that puts no other limit
  * outside goes before a nearer one that does. First come the changes after which no more limits are outside than now,
- * then those that put the fewest other limits outside, among those the ones that count things, then the ones that take
- * least room. Throws when there is no such limit.
+ * then those that put the fewest other limits outside, among those the ones that count things, then the ones that do
+ * least harm otherwise. Throws when there is no such limit.
  */
 export function* remedies(evaluator: Evaluator, ask: RemedyAsk): Study<Remedies> {
   const start = evaluator.evaluate(new Map()).limits;
@@ -186,7 +186,7 @@ export function* remedies(evaluator: Evaluator, ask: RemedyAsk): Study<Remedies>
     return found.sort(
       (a, b) =>
         leavesMore(a) - leavesMore(b) ||
-        compareTurned(a.first.worse, b.first.worse) ||
+        compareFailing(a.first.worse, b.first.worse) ||
         counts(a) - counts(b) ||
         compareHarm(a.first.worse, b.first.worse) ||
         b.first.mends.length - a.first.mends.length,

@@ -1,13 +1,12 @@
 import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula';
+import type { Table } from '../calc/record.ts';
 import type { Value } from '../plan/plan.ts';
-import { figureNamed } from '../plan/table-figures.ts';
 import { OPTIONS } from './engine-options.ts';
 import { EMPTY_SENTENCE, errorSentence } from './error-sentence.ts';
 import { registerLibrary } from './functions.ts';
 import { withinText } from './longest-text.ts';
 import { reasonFormula } from './no-answer.ts';
 import {
-  type CompleteRow,
   completeRows,
   type Rows,
   TABLE_SHEET,
@@ -15,7 +14,6 @@ import {
   tableBlock,
   tablePlaces,
   tableRange,
-  withFigures,
 } from './table-sheet.ts';
 
 /** What a cell holds: a value, or a formula already read by `readFormula`. */
@@ -34,9 +32,8 @@ export interface Inside {
   readonly sheet: number;
   readonly rows: ReadonlyMap<string, number>;
   readonly nameOfRow: readonly string[];
-  readonly tableSheet: number;
   /** The complete rows of a survey table. */
-  readonly table: (name: string) => readonly CompleteRow[];
+  readonly table: (name: string) => Table;
 }
 
 const SHEET = 'plan';
@@ -142,21 +139,18 @@ export class Engine {
 
   /**
    * Puts contents into cells, adding names that are new, and gives back the names whose answers changed. All or
-   * nothing: when the engine refuses one, none is kept and it throws. The name of a table's figure stands for that.
+   * nothing: when the engine refuses one, none is kept and it throws.
    */
   set(contents: Iterable<readonly [string, Content]>): ReadonlySet<string> {
     const wanted: [string, Content][] = [];
-    const figures: [string, Content][] = [];
     for (const [name, content] of contents) {
-      if (figureNamed(name) !== undefined) figures.push([name, content]);
-      else if (!same(this.#contents.get(name), content)) wanted.push([name, content]);
+      if (!same(this.#contents.get(name), content)) wanted.push([name, content]);
     }
-    const moved = figures.length === 0 ? [] : this.setTables(withFigures(this.#tables, figures));
-    if (wanted.length === 0) return new Set(moved);
+    if (wanted.length === 0) return new Set();
     for (const [name] of wanted) if (!this.#rows.has(name)) this.#add(name);
     const before = wanted.map(([name]) => [name, this.#contents.get(name) ?? null] as const);
     try {
-      return new Set([...moved, ...this.#write(wanted)]);
+      return this.#write(wanted);
     } catch (error) {
       this.#write(before);
       throw error;
@@ -198,7 +192,6 @@ export class Engine {
       sheet: this.#sheet,
       rows: this.#rows,
       nameOfRow: this.#nameOfRow,
-      tableSheet: this.#tableSheet,
       table: (name) => completeRows(this.#tables.get(name) ?? []),
     };
   }

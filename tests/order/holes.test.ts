@@ -102,7 +102,7 @@ describe('the holes to mark', () => {
       'Single foot, port, row 2',
       'Single foot, starboard, row 2',
     ]);
-    expect(holes[2]?.upFace.exact).toBeCloseTo(790 / Math.cos((10 * Math.PI) / 180) + 30, 6);
+    expect(holes[2]?.upFace.exact).toBeCloseTo(790 / Math.cos((10 * Math.PI) / 180) + 15, 6);
     expect(notes.join(' ')).toContain('Measure them on the foot');
   });
 

@@ -62,15 +62,15 @@ describe('remedies', () => {
     ]);
   });
 
-  it('puts first what makes the fewest limits turn, then what counts things, then what takes least room', () => {
+  it('puts first what makes the fewest limits fail, then what counts things, then what does least harm', () => {
     const order = (limits: readonly PlainLimit[]) =>
       run(limits, { choices: [height, sheets] }).remedies.map((it) => it.choice);
     // Height takes more room than the sheets do, and turns nothing.
     expect(order([gap, bolts, hole])).toEqual(['sheets', 'height']);
-    // Now the fourth sheet brings the bolts near.
-    expect(order([gap, { ...bolts, near: 0.2 }, hole])).toEqual(['height', 'sheets']);
-    // And now the height pushes the hole outside, which is worse.
-    expect(order([gap, { ...bolts, near: 0.2 }, { ...hole, low: 160 }])).toEqual(['sheets', 'height']);
+    // The fourth sheet brings the bolts near, and is still what one would try first.
+    expect(order([gap, { ...bolts, near: 0.2 }, hole])).toEqual(['sheets', 'height']);
+    // Now it puts the bolts outside, which is worse.
+    expect(order([gap, { ...bolts, high: 0.8 }, hole])).toEqual(['height', 'sheets']);
   });
 
   it('of two values at one distance takes the one that does less harm', () => {

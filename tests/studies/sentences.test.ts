@@ -145,11 +145,11 @@ describe('what would mend the case to start from', () => {
 });
 
 describe('what holds', () => {
-  it('is one sentence: the gap from 4 shims up, the bolts not from 6', () => {
+  it('is one sentence: the gap from 4 shims up, the bolts not from 5', () => {
     const { swept, words } = sweepOf({ shim_count: 3 }, 'shim_count');
     expect(whatHolds(swept, words)).toBe(
-      'The limits on rudder gap and rudder gap (swung) hold from 4 shims up; the limit on lower bolts fails from 6 shims up; ' +
-        'the limit on shim stack fails from 7 shims up; every limit holds from 4 to 5 shims.',
+      'The limits on rudder gap and rudder gap (swung) hold from 4 shims up; the limit on lower bolts fails from 5 shims up; ' +
+        'the limit on shim stack fails from 7 shims up; 1 more limit turns; every limit holds at 4 shims alone.',
     );
     expect(
       swept.turnings

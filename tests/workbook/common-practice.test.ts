@@ -109,13 +109,13 @@ describe('common practice, no source: the limit turns exactly there', { timeout:
       ...plan,
       limits: [{ name: 'three_diameters', result: 'port_foot_edge', low: 3 * 12, near: 5 }],
     };
-    // The foot's head is at 790 + 60, the transom's top 50 above it; at 804 it is 36.
-    expect(limitOf('three_diameters', {}, judged).verdict).toMatchObject({ state: 'inside', room: 14 });
-    expect(limitOf('three_diameters', { port_foot_height: 804 }, judged).verdict).toMatchObject({
+    // The foot's head is at 790 + 30, the transom's top 80 above it; at 834 it is 36.
+    expect(limitOf('three_diameters', {}, judged).verdict).toMatchObject({ state: 'inside', room: 44 });
+    expect(limitOf('three_diameters', { port_foot_height: 834 }, judged).verdict).toMatchObject({
       state: 'near',
       room: 0,
     });
-    expect(limitOf('three_diameters', { port_foot_height: 804.001 }, judged).verdict.state).toBe('outside');
+    expect(limitOf('three_diameters', { port_foot_height: 834.001 }, judged).verdict.state).toBe('outside');
   });
 
   it('two brackets in every installation: with the upper one down on the lower nothing holds the shaft', () => {

@@ -35,6 +35,7 @@ const SILLY: Readonly<Record<string, readonly [number, number]>> = {
   single_foot_height: [-1500, 2500],
   shaft_offset: [-2000, 2000],
   shaft_lean: [-15, 15],
+  shaft_side_lean: [-15, 15],
   shaft_foot_height: [-1500, 1500],
 };
 

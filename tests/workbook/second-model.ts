@@ -34,14 +34,14 @@ const LENGTHS = [
   150, 160, 180, 200, 220, 240, 260, 280, 300, 320, 340, 360, 380, 400, 420, 440, 460, 480, 500,
 ];
 
-/** ISO 261, ISO 4032, ISO 7089 and ISO 898-1, for M6 to M12. */
+/** ISO 261, ISO 4032, ISO 7089, ISO 898-1 and the medium series of ISO 273, for M6 to M12. */
 const BOLTS: Readonly<
-  Record<number, { pitch: number; nut: number; washer: number; washerOd: number; area: number }>
+  Record<number, { pitch: number; nut: number; washer: number; washerOd: number; area: number; hole: number }>
 > = {
-  6: { pitch: 1, nut: 5.2, washer: 1.8, washerOd: 12, area: 20.1 },
-  8: { pitch: 1.25, nut: 6.8, washer: 1.8, washerOd: 16, area: 36.6 },
-  10: { pitch: 1.5, nut: 8.4, washer: 2.2, washerOd: 20, area: 58 },
-  12: { pitch: 1.75, nut: 10.8, washer: 2.7, washerOd: 24, area: 84.3 },
+  6: { pitch: 1, nut: 5.2, washer: 1.8, washerOd: 12, area: 20.1, hole: 6.6 },
+  8: { pitch: 1.25, nut: 6.8, washer: 1.8, washerOd: 16, area: 36.6, hole: 9 },
+  10: { pitch: 1.5, nut: 8.4, washer: 2.2, washerOd: 20, area: 58, hole: 11 },
+  12: { pitch: 1.75, nut: 10.8, washer: 2.7, washerOd: 24, area: 84.3, hole: 13.5 },
 };
 
 /** Least value of a function that is convex on a stretch, by the golden section. */
@@ -119,7 +119,9 @@ export function secondModel(inputs: Inputs): SecondModel {
   const rake = n('transom_rake') * RADIANS;
   const [tanR, cosR] = [Math.tan(rake), Math.cos(rake)];
   const lean = n('shaft_lean') * RADIANS;
-  const [tanLean, c] = [Math.tan(lean), Math.cos(lean)];
+  const tanLean = Math.tan(lean);
+  const tanAside = Math.tan(n('shaft_side_lean') * RADIANS);
+  const c = 1 / Math.hypot(1, tanLean, tanAside);
   const radius = n('transom_camber_radius');
   const offset = n('shaft_offset');
   const zL = n('lower_bracket_height');
@@ -138,6 +140,7 @@ export function secondModel(inputs: Inputs): SecondModel {
   const standoff = shimStack / cosR + wedge + n('lower_reach');
   const shaftX = face(offset, zL) + standoff;
   const axis = (z: number): number => shaftX + (z - zL) * tanLean;
+  const aside = (z: number): number => offset + (z - zL) * tanAside;
   const bearingGap = (zL - footHeight) / c - 0.5 * n('lower_clamp_depth');
   const spacing = (zU - zL) / c;
   const shaftTop = footHeight + length * c;
@@ -145,18 +148,30 @@ export function secondModel(inputs: Inputs): SecondModel {
 
   const leastOfEnds = (from: number, to: number, f: (z: number) => number): number =>
     from <= to ? Math.min(f(from), f(to)) : NONE;
-  const faceGap = leastOfEnds(
+  // A cambered face falls away from a straight line, so the gap bends one way only.
+  const leastOver = (from: number, to: number, f: (z: number) => number): number =>
+    from <= to ? leastOn(from, to, f, 60) : NONE;
+  const faceGap = leastOver(
     Math.max(bottom, footHeight),
     Math.min(top, shaftTop),
-    (z) => axis(z) - (0.5 * n('tube_od')) / c - face(offset, z),
+    (z) => axis(z) - (0.5 * n('tube_od')) / Math.cos(lean) - face(aside(z), z),
   );
   const driveFrom = shaftTop - n('drive_overlap') * c;
-  const driveGap = leastOfEnds(driveFrom, top, (z) => axis(z) - n('drive_forward') - face(offset, z));
+  const driveGap = leastOver(driveFrom, top, (z) => axis(z) - n('drive_forward') - face(aside(z), z));
 
   const yaw = radius === 0 ? 0 : Math.abs(Math.asin(offset / radius)) / RADIANS;
   const heel = n('heel_angle') * RADIANS;
-  const lowestHole =
-    zL * Math.cos(heel) - (Math.abs(offset) + 0.5 * n('lower_bolt_spacing')) * Math.sin(heel);
+  const two = n('strut_count') === 2;
+  const feet = two ? ['port', 'starboard'] : ['single'];
+  const heeled = (y: number, z: number, apart: number): number =>
+    z * Math.cos(heel) - (Math.abs(y) + 0.5 * apart) * Math.sin(heel);
+  const belowMiddle = n('foot_bolt_count') > 2 ? 0.5 * n('foot_height') : 0;
+  const lowestHole = Math.min(
+    heeled(offset, zL, n('lower_bolt_spacing')),
+    ...feet.map((it) =>
+      heeled(n(`${it}_foot_y`), n(`${it}_foot_height`) - belowMiddle, n('foot_bolt_spacing')),
+    ),
+  );
 
   const edge = (y: number, z: number, width: number, height: number, halfBreadth: number): number =>
     Math.min(z - 0.5 * height - bottom, top - z - 0.5 * height, halfBreadth - Math.abs(y) - 0.5 * width);
@@ -176,6 +191,23 @@ export function secondModel(inputs: Inputs): SecondModel {
     n('transom_half_breadth_low'),
   );
 
+  const flanges = [
+    { y: offset, z: zL, w: n('lower_flange_width'), h: n('lower_flange_height') },
+    ...feet.map((it) => ({
+      y: n(`${it}_foot_y`),
+      z: n(`${it}_foot_height`),
+      w: n('foot_width'),
+      h: n('foot_height'),
+    })),
+  ];
+  const separations = flanges.flatMap((p, i) =>
+    flanges.slice(i + 1).map((q) => {
+      const gy = Math.abs(p.y - q.y) - 0.5 * (p.w + q.w);
+      const gz = Math.abs(p.z - q.z) - 0.5 * (p.h + q.h);
+      return gy <= 0 && gz <= 0 ? Math.max(gy, gz) : Math.hypot(Math.max(0, gy), Math.max(0, gz));
+    }),
+  );
+
   // Rudders.
   const chord = n('vane_rudder_chord');
   const span = n('vane_rudder_span');
@@ -190,7 +222,7 @@ export function secondModel(inputs: Inputs): SecondModel {
     n('rudder_overhang') +
     ((mainHead - z) / (mainHead - mainFoot)) * (n('rudder_overhang_foot') - n('rudder_overhang'));
   const mainChord = (z: number): number => trailing(z) + ahead;
-  const apart = (z: number): number => Math.hypot(axis(z) + ahead, offset);
+  const apart = (z: number): number => Math.hypot(axis(z) + ahead, aside(z));
 
   const low = Math.max(vaneFoot, mainFoot);
   const high = Math.min(vaneHead, mainHead);
@@ -204,25 +236,31 @@ export function secondModel(inputs: Inputs): SecondModel {
     if (!share || mainChord(low) <= 0 || mainChord(high) <= 0) return NONE;
     const mainHalf = n('main_rudder_swing') * RADIANS;
     const vaneHalf = n('vane_rudder_swing') * RADIANS;
-    const half = Math.min(mainHalf, vaneHalf);
-    const facing = (z: number): number => apart(z) - mainChord(z) - balance;
-    const aside = (z: number): number => {
-      const centre: Point = [axis(z) + ahead, offset];
-      const main: Fan = { centre: [0, 0], heading: 0, half: mainHalf, radius: mainChord(z) };
-      return Math.min(
-        betweenFans(main, { centre, heading: Math.PI, half: vaneHalf, radius: balance }),
-        betweenFans(main, { centre, heading: 0, half: vaneHalf, radius: chord - balance }),
+    const steep = Math.tan(Math.min(mainHalf, vaneHalf));
+    const swept = (z: number, heading: number, reach: number): number =>
+      betweenFans(
+        { centre: [0, 0], heading: 0, half: mainHalf, radius: mainChord(z) },
+        { centre: [axis(z) + ahead, aside(z)], heading, half: vaneHalf, radius: reach },
       );
-    };
-    // The line of centres lies within both swings where the vane rudder's axis is at least this far aft of the other.
-    const needed = offset === 0 ? 0 : Math.abs(offset) / Math.tan(half);
-    const aft = (z: number): number => axis(z) + ahead - needed;
-    if (aft(low) >= 0 && aft(high) >= 0) return leastOn(low, high, facing, 60);
-    if (aft(low) < 0 && aft(high) < 0) return leastOn(low, high, aside);
-    const turn = Math.min(high, Math.max(low, zL + (needed - ahead - shaftX) / tanLean));
-    return aft(low) >= 0
-      ? Math.min(leastOn(low, turn, facing, 60), leastOn(turn, high, aside))
-      : Math.min(leastOn(low, turn, aside), leastOn(turn, high, facing, 60));
+    const behind = leastOn(low, high, (z) => swept(z, 0, chord - balance));
+    // Where the line of centres comes into a swing, or leaves it: on either side of the centreline.
+    const turns = [1, -1].flatMap((side) => {
+      const rate = steep * tanLean - side * tanAside;
+      const at = steep * (shaftX + ahead) - side * offset;
+      const z = zL - at / rate;
+      return z > low && z < high ? [z] : [];
+    });
+    const stops = [low, ...turns.sort((p, q) => p - q), high];
+    const partsAhead = stops.slice(1).map((to, i) => {
+      const from = stops[i] as number;
+      const middle = (from + to) / 2;
+      const aft = axis(middle) + ahead;
+      const faces = aft >= 0 && steep * aft >= Math.abs(aside(middle));
+      return faces
+        ? leastOn(from, to, (z) => apart(z) - mainChord(z) - balance, 60)
+        : leastOn(from, to, (z) => swept(z, Math.PI, balance));
+    });
+    return Math.min(behind, ...partsAhead);
   };
 
   const [besideLow, besideHigh] = [Math.max(vaneHead, mainFoot), Math.min(mainHead, shaftTop)];
@@ -241,9 +279,7 @@ export function secondModel(inputs: Inputs): SecondModel {
   };
 
   // Struts.
-  // Upright athwart unless it was read; the lower clamp is the point it leans about.
-  const sideLean = typeof inputs.shaft_side_lean === 'number' ? inputs.shaft_side_lean : 0;
-  const clampY = offset + (zU - zL) * Math.tan((sideLean * Math.PI) / 180);
+  const clampY = aside(zU);
   const standoffOfFoot = n('foot_standoff');
   const strut = (which: 'port' | 'starboard' | 'single') => {
     const side = which === 'port' ? -1 : which === 'starboard' ? 1 : 0;
@@ -263,6 +299,8 @@ export function secondModel(inputs: Inputs): SecondModel {
     const u = [dx / long, dy / long, dz / long] as const;
     return {
       pin,
+      foot,
+      centre: [face(y, z), y, z] as const,
       normal,
       u,
       dx,
@@ -274,19 +312,18 @@ export function secondModel(inputs: Inputs): SecondModel {
     };
   };
   const [port, starboard, single] = [strut('port'), strut('starboard'), strut('single')];
-  const two = n('strut_count') === 2;
   const cross = port.dx * starboard.dy - port.dy * starboard.dx;
   const crossUnit = cross / (Math.hypot(port.dx, port.dy) * Math.hypot(starboard.dx, starboard.dy));
   const parallel = Math.abs(crossUnit) < 1e-12;
   const spread = Math.atan2(Math.abs(cross), port.dx * starboard.dx + port.dy * starboard.dy) / RADIANS;
-  const armsMeet = (): number => {
-    if (!two) return 0;
-    if (parallel) return NONE;
+  const armsMeet = (): Point => {
+    if (!two) return [0, 0];
+    if (parallel) return [NONE, NONE];
     // The pins stand at one x, so only their distance sideways counts.
     const t = ((starboard.pin[1] - port.pin[1]) * -starboard.dx) / cross;
-    return port.pin[0] + t * port.dx - axis(zU);
+    return [port.pin[0] + t * port.dx - axis(zU), port.pin[1] + t * port.dy - clampY];
   };
-  const meet = armsMeet();
+  const [meet, meetAside] = armsMeet();
 
   const supply = n('strut_supply_length');
   const kerf = n('saw_kerf');
@@ -359,7 +396,8 @@ export function secondModel(inputs: Inputs): SecondModel {
     { sideways: Math.cos(swing), along: Math.sin(swing) },
   ];
   const bolts = n('foot_bolt_count');
-  const footArm = 0.5 * bolts * n('foot_bolt_spacing');
+  const acrossArm = 0.5 * bolts * n('foot_bolt_spacing');
+  const upArm = (0.5 * bolts * n('foot_height')) / (bolts > 2 ? 1.21 : 1);
   const N = (size.area * n('bolt_strength')) / n('bolt_safety');
   const packing = (t: number): number => (t <= d / 3 ? 1 : Math.min(1, (9 * d) / (8 * d + 3 * t)));
   const boltUse = (tension: number, shear: number, t: number): number =>
@@ -374,17 +412,19 @@ export function secondModel(inputs: Inputs): SecondModel {
     footShear = Math.max(footShear, shear);
     footUse = Math.max(footUse, boltUse(tension, shear, pad));
   };
+  type Three = readonly [number, number, number];
+  const dot = (p: Three, q: Three): number => p[0] * q[0] + p[1] * q[1] + p[2] * q[2];
+  const crossed = (p: Three, q: Three): Three => [
+    p[1] * q[2] - p[2] * q[1],
+    p[2] * q[0] - p[0] * q[2],
+    p[0] * q[1] - p[1] * q[0],
+  ];
+  const tangents = (normal: Three): { level: Three; up: Three } => {
+    const flat = Math.hypot(normal[0], normal[1]);
+    const level: Three = [-normal[1] / flat, normal[0] / flat, 0];
+    return { level, up: crossed(normal, level) };
+  };
   for (const { sideways, along } of cases) {
-    const tension =
-      ((lowerReaction * sideways * standoff + upperReaction * sideways * Math.max(0, meet)) /
-        n('lower_bolt_spacing') +
-        0.5 * lowerReaction * along) /
-      cosR;
-    const shear = 0.5 * lowerReaction * sideways;
-    boltTension = Math.max(boltTension, tension);
-    boltShear = Math.max(boltShear, shear);
-    lowerUse = Math.max(lowerUse, boltUse(tension, shear, packed));
-
     if (two) {
       const tube = tubeOf(n('strut_od'), n('strut_wall'));
       for (const sx of [-1, 1]) {
@@ -401,15 +441,13 @@ export function secondModel(inputs: Inputs): SecondModel {
           ] as const) {
             const strength = t > 0 ? tube.area * fy : columnStrength(tube, arm.long);
             strutUse = Math.max(strutUse, (Math.abs(t) / strength) * safety);
-            const square = arm.u[0] * arm.normal[0] + arm.u[1] * arm.normal[1] + arm.u[2] * arm.normal[2];
-            const slideShare = Math.hypot(
-              arm.u[0] - square * arm.normal[0],
-              arm.u[1] - square * arm.normal[1],
-              arm.u[2] - square * arm.normal[2],
+            const { level, up } = tangents(arm.normal);
+            const pull = Math.abs(t * dot(arm.u, arm.normal));
+            const [aslant, upward] = [Math.abs(t * dot(arm.u, level)), Math.abs(t * dot(arm.u, up))];
+            foot(
+              pull / bolts + standoffOfFoot * (aslant / acrossArm + upward / upArm),
+              Math.hypot(aslant, upward) / bolts,
             );
-            const pull = Math.abs(t * square);
-            const slide = Math.abs(t) * slideShare;
-            foot(pull / bolts + (slide * standoffOfFoot) / footArm, slide / bolts);
           }
         }
       }
@@ -419,23 +457,65 @@ export function secondModel(inputs: Inputs): SecondModel {
       const bending = (upperReaction * sideways * lever) / tube.modulus / (fy / safety);
       const pushed = ((upperReaction * along) / columnStrength(tube, single.long)) * safety;
       strutUse = Math.max(strutUse, bending + pushed);
-      lift = Math.max(lift, upperReaction * along * Math.sin(single.rise * RADIANS));
+      lift = Math.max(lift, upperReaction * along * Math.tan(single.rise * RADIANS));
+      const { level, up } = tangents(single.normal);
+      const k = (single.pin[2] - single.foot[2]) / (single.pin[0] - single.foot[0]);
+      const from = (p: Three): Three => [
+        p[0] - single.centre[0],
+        p[1] - single.centre[1],
+        p[2] - single.centre[2],
+      ];
+      const held: readonly (readonly [Three, Three])[] = [
+        [from([axis(zU), clampY, zU]), [0, upperReaction * sideways, 0]],
+        [from(single.pin), [upperReaction * along, 0, upperReaction * along * k]],
+      ];
+      const sum = (f: (force: Three, moment: Three) => number): number =>
+        held.reduce((all, [at, force]) => all + Math.abs(f(force, crossed(at, force))), 0);
       foot(
-        (upperReaction * sideways * Math.abs(single.long + n('pin_forward') + standoffOfFoot)) / footArm +
-          (upperReaction * along) / bolts,
-        (upperReaction * sideways) / bolts,
+        sum((force) => dot(force, single.normal)) / bolts +
+          sum((_, moment) => dot(moment, up)) / acrossArm +
+          sum((_, moment) => dot(moment, level)) / upArm,
+        Math.hypot(
+          sum((force) => dot(force, level)) / bolts,
+          sum((force) => dot(force, up)) / bolts + sum((_, moment) => dot(moment, single.normal)) / acrossArm,
+        ),
       );
     }
+  }
+  const slip = lift + n('gear_mass') * 9.80665;
+  for (const { sideways, along } of cases) {
+    const turning =
+      sideways *
+        Math.max(
+          lowerReaction * standoff + upperReaction * Math.max(0, meet),
+          -lowerReaction * standoff - upperReaction * meet,
+        ) +
+      upperReaction * along * Math.abs(meetAside);
+    const P = turning / n('lower_bolt_spacing') + 0.5 * lowerReaction * along;
+    const tension = P * cosR + (slip * standoff) / n('lower_flange_height');
+    const shear = Math.hypot(0.5 * lowerReaction * sideways, P * Math.abs(Math.sin(rake)) + 0.5 * slip);
+    boltTension = Math.max(boltTension, tension);
+    boltShear = Math.max(boltShear, shear);
+    lowerUse = Math.max(lowerUse, boltUse(tension, shear, packed));
   }
 
   const coreDiameter = d - 1.22687 * size.pitch;
   const shimBending = (boltShear * 0.5 * packed) / ((Math.PI * coreDiameter ** 3) / 32);
   const reach = n('plate_thickness') * Math.sqrt(n('plate_yield') / (3 * n('laminate_strength')));
-  const spreadTo = size.washerOd + 2 * reach;
-  const plateArea = Math.min(n('plate_area'), 0.25 * Math.PI * (spreadTo * spreadTo - d * d));
   const cored = inputs.transom_build === 'cored';
   const skin = cored && !yes('core_removed') ? n('inner_skin') : n('transom_thickness');
-  const skinUse = (tension: number): number => tension / (Math.PI * spreadTo * skin * n('laminate_shear'));
+  const under = (tension: number, shear: number, apart: number) => {
+    const p = Math.min(size.washerOd + 2 * reach, apart);
+    const area = Math.min(n('plate_area'), 0.25 * Math.PI * (p * p - d * d));
+    const edge = Math.min(p, Math.sqrt((4 * n('plate_area')) / Math.PI + d * d));
+    return {
+      plate: tension / area / n('laminate_strength'),
+      skin: tension / (Math.PI * edge * skin * n('laminate_shear')),
+      bearing: shear / (d * skin * n('laminate_bearing')),
+    };
+  };
+  const lowerHull = under(boltTension, boltShear, n('lower_bolt_spacing'));
+  const footHull = under(footTension, footShear, n('foot_bolt_spacing'));
 
   const coreReady = !cored || yes('core_removed');
   const retained = yes('stop_collar') && yes('lanyard');
@@ -457,6 +537,9 @@ export function secondModel(inputs: Inputs): SecondModel {
     port_foot_edge: footEdge('port'),
     starboard_foot_edge: footEdge('starboard'),
     single_foot_edge: footEdge('single'),
+    flanges_apart: Math.min(...separations),
+    lower_hole_edge: 0.5 * (n('lower_flange_width') - n('lower_bolt_spacing')),
+    foot_hole_edge: 0.5 * (n('foot_width') - n('foot_bolt_spacing')),
     vane_rudder_head: vaneHead,
     rudder_immersion: immersion,
     rudder_gap: rudderGap,
@@ -475,6 +558,7 @@ export function secondModel(inputs: Inputs): SecondModel {
     single_strut_rise: single.rise,
     strut_spread: spread,
     arms_meet: meet,
+    arms_meet_aside: meetAside,
     strut_tubes_needed: tubesNeeded,
     strut_offcut: offcut,
     lower_bolt_grip: lowerGrip,
@@ -490,7 +574,7 @@ export function secondModel(inputs: Inputs): SecondModel {
     stock_steering_utilisation: steeringUse,
     tube_utilisation: tubeUse,
     strut_utilisation: strutUse,
-    clamp_slip: lift + n('gear_mass') * 9.80665,
+    clamp_slip: slip,
     bolt_tension: boltTension,
     bolt_shear: boltShear,
     bolt_utilisation: lowerUse,
@@ -498,9 +582,12 @@ export function secondModel(inputs: Inputs): SecondModel {
     foot_bolt_shear: footShear,
     foot_bolt_utilisation: footUse,
     shim_bolt_bending: shimBending,
-    plate_utilisation: boltTension / plateArea / n('laminate_strength'),
-    skin_utilisation: skinUse(boltTension),
-    foot_skin_utilisation: skinUse(footTension),
+    plate_utilisation: lowerHull.plate,
+    skin_utilisation: lowerHull.skin,
+    skin_bearing_utilisation: lowerHull.bearing,
+    foot_plate_utilisation: footHull.plate,
+    foot_skin_utilisation: footHull.skin,
+    foot_bearing_utilisation: footHull.bearing,
     core_ready: coreReady ? 1 : 0,
     retained: retained ? 1 : 0,
   };
@@ -575,6 +662,9 @@ export function secondModel(inputs: Inputs): SecondModel {
   }
   limit('strut_tubes_needed', { high: n('strut_supply_count'), alone: true });
   limit('lower_bracket_edge', { low: 0, near: 10 });
+  limit('flanges_apart', { low: 0, near: 10 });
+  limit('lower_hole_edge', { low: 1.2 * size.hole, near: 2 });
+  limit('foot_hole_edge', { low: 1.2 * size.hole, near: 2 });
   for (const what of [
     'stock',
     'stock_steering',
@@ -583,8 +673,11 @@ export function secondModel(inputs: Inputs): SecondModel {
     'bolt',
     'plate',
     'skin',
+    'skin_bearing',
     'foot_bolt',
+    'foot_plate',
     'foot_skin',
+    'foot_bearing',
   ]) {
     limit(`${what}_utilisation`, { high: 1, near: 0.1 });
   }
@@ -594,7 +687,7 @@ export function secondModel(inputs: Inputs): SecondModel {
     low: -n('lean_max'),
     high: n('lean_max'),
     near: 0.2,
-    value: sideLean,
+    value: n('shaft_side_lean'),
   });
 
   let leastRatio: number | null = null;

@@ -4,33 +4,25 @@ import { caseArguments, loadCases } from '../loads/cases.ts';
 import { type Argument, type Example, record } from '../record.ts';
 import { normalAt } from '../struts/foot-pin.ts';
 import { type PairPins, pairPinArguments, strutPair, worstForces } from '../struts/pair-forces.ts';
-import { dot, length, minus, scaled, type Vector } from '../vector.ts';
+import { minus, scaled } from '../vector.ts';
 import { type BoltGiven, boltArguments, worstShare } from './bolt-share.ts';
-
-interface Pull {
-  readonly tension: number;
-  readonly shear: number;
-}
+import { footFlange, frameOf, type Pull, rigidPull, strutPull } from './foot-pull.ts';
 
 const footArguments: readonly Argument[] = [
+  { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' },
+  ...caseArguments,
   { name: 'count', unit: '–', meaning: 'The bolts in a foot', above: 0 },
   { name: 'spacing', unit: 'mm', meaning: "The foot's bolt spacing", above: 0 },
+  { name: 'height', unit: 'mm', meaning: "The foot's height along the face", above: 0 },
   { name: 'standoff', unit: 'mm', meaning: 'The distance from the face to the hinge pin', least: 0 },
 ];
 
-const reactionArguments: readonly Argument[] = [
-  { name: 'upper_reaction', unit: 'N', meaning: 'What the upper clamp holds' },
-  ...caseArguments,
-];
-
-const faceArguments: readonly Argument[] = [
-  { name: 'port_y', unit: 'mm', meaning: "The port foot's distance to starboard" },
-  { name: 'port_z', unit: 'mm', meaning: "The port foot's height" },
-  { name: 'starboard_y', unit: 'mm', meaning: "The starboard foot's distance to starboard" },
-  { name: 'starboard_z', unit: 'mm', meaning: "The starboard foot's height" },
-  { name: 'rake', unit: 'deg', meaning: "The transom's rake" },
-  { name: 'camber_radius', unit: 'mm', meaning: "The transom's camber radius", least: 0 },
-];
+const radiusArgument: Argument = {
+  name: 'camber_radius',
+  unit: 'mm',
+  meaning: "The transom's camber radius",
+  least: 0,
+};
 
 type TwoGiven = readonly [
   reaction: number,
@@ -38,12 +30,12 @@ type TwoGiven = readonly [
   swing: number,
   count: number,
   spacing: number,
+  height: number,
   standoff: number,
   portY: number,
-  portZ: number,
+  portSlope: number,
   starboardY: number,
-  starboardZ: number,
-  rake: number,
+  starboardSlope: number,
   radius: number,
   ...pins: PairPins,
 ];
@@ -51,27 +43,29 @@ type TwoGiven = readonly [
 /** Where the pins stand among what is given. */
 const PINS = 12;
 
-/**
- * Pull and shear on one bolt of a foot whose strut brings it `force` N: a strut pulls square to the face and slides
- * along it. `arm` is the standoff over half the spacing.
- */
-function footPull(force: number, along: Vector, normal: Vector, arm: number): Pull {
-  const square = dot(along, normal);
-  const shear = force * length(minus(along, scaled(normal, square)));
-  return { tension: force * Math.abs(square) + shear * arm, shear };
-}
+const twoArguments: readonly Argument[] = [
+  ...footArguments,
+  { name: 'port_y', unit: 'mm', meaning: "The port foot's distance to starboard" },
+  { name: 'port_slope', unit: 'deg', meaning: "The transom's slope at the port foot" },
+  { name: 'starboard_y', unit: 'mm', meaning: "The starboard foot's distance to starboard" },
+  { name: 'starboard_slope', unit: 'deg', meaning: "The transom's slope at the starboard foot" },
+  radiusArgument,
+  ...pairPinArguments,
+];
 
 /** Worst pull and shear on one bolt of each foot. Read by place: taking the list apart takes as long as the sums. */
 function twoStrutPulls(given: TwoGiven): readonly [Pull, Pull] | NoAnswer {
   const pair = strutPair(given, PINS);
   if (pair instanceof NoAnswer) return pair;
   const forces = worstForces(pair, given[0], given[1], given[2]);
-  const [count, spacing, standoff] = [given[3], given[4], given[5]];
-  const [slope, radius] = [tan(given[10]), given[11]];
-  const arm = standoff / (0.5 * spacing);
+  const flange = footFlange(given[3], given[4], given[5]);
+  const standoff = given[6];
+  const radius = given[11];
+  const port = frameOf(normalAt(given[7], tan(given[8]), radius));
+  const starboard = frameOf(normalAt(given[9], tan(given[10]), radius));
   return [
-    footPull(forces.port / count, pair.port.along, normalAt(given[6], slope, radius), arm),
-    footPull(forces.starboard / count, pair.starboard.along, normalAt(given[8], slope, radius), arm),
+    strutPull(forces.port, pair.port.along, port, standoff, flange),
+    strutPull(forces.starboard, pair.starboard.along, starboard, standoff, flange),
   ];
 }
 
@@ -81,28 +75,61 @@ type OneGiven = readonly [
   swing: number,
   count: number,
   spacing: number,
+  height: number,
   standoff: number,
-  pinToPin: number,
-  pinForward: number,
+  footY: number,
+  footSlope: number,
+  radius: number,
+  footPinX: number,
+  footPinY: number,
+  footPinZ: number,
+  axisX: number,
+  pinX: number,
+  clampY: number,
+  clampZ: number,
 ];
 
 const oneArguments: readonly Argument[] = [
-  ...reactionArguments,
   ...footArguments,
-  { name: 'pin_to_pin', unit: 'mm', meaning: "The strut's length from pin to pin", least: 0 },
-  { name: 'pin_forward', unit: 'mm', meaning: 'The clamp pin ahead of the shaft axis' },
+  { name: 'foot_y', unit: 'mm', meaning: "The foot's distance to starboard" },
+  { name: 'foot_slope', unit: 'deg', meaning: "The transom's slope at the foot" },
+  radiusArgument,
+  { name: 'foot_pin_x', unit: 'mm', meaning: "The foot pin's x" },
+  { name: 'foot_pin_y', unit: 'mm', meaning: "The foot pin's y" },
+  { name: 'foot_pin_z', unit: 'mm', meaning: "The foot pin's height" },
+  { name: 'axis_x', unit: 'mm', meaning: "The shaft axis's x at the upper bracket" },
+  { name: 'pin_x', unit: 'mm', meaning: "The clamp pin's x" },
+  { name: 'clamp_y', unit: 'mm', meaning: "The shaft axis's y at the upper bracket" },
+  { name: 'clamp_z', unit: 'mm', meaning: "The upper bracket's height" },
 ];
 
-/** Pull and shear on the bolts of a single strut's foot: its rigid hinges hand the sideways moment to the foot. */
-const oneStrutPulls = (
-  ...[reaction, drag, swing, count, spacing, standoff, pinToPin, forward]: OneGiven
-): Pull[] =>
-  loadCases(drag, swing).map(({ sideways, foreAft }) => ({
-    tension:
-      (reaction * sideways * Math.abs(pinToPin + forward + standoff)) / (0.5 * count * spacing) +
-      (reaction * foreAft) / count,
-    shear: (reaction * sideways) / count,
-  }));
+/**
+ * Pull and shear on the bolts of a single strut's foot, which is clamped rigid: in each load case the force sideways
+ * takes hold at the shaft's axis, the force fore and aft runs along the strut from the clamp's pin.
+ */
+function oneStrutPulls(given: OneGiven): readonly Pull[] | NoAnswer {
+  const [reaction, drag, swing, count, spacing, height, standoff, footY, footSlope, radius] = given;
+  const [, , , , , , , , , , footPinX, footPinY, footPinZ, axisX, pinX, clampY, clampZ] = given;
+  if (pinX === footPinX) {
+    return new NoAnswer('The strut runs straight across the boat, so it holds nothing fore and aft.');
+  }
+  const frame = frameOf(normalAt(footY, tan(footSlope), radius));
+  const flange = footFlange(count, spacing, height);
+  const foot = minus({ x: footPinX, y: footPinY, z: footPinZ }, scaled(frame.normal, standoff));
+  const axis = minus({ x: axisX, y: clampY, z: clampZ }, foot);
+  const pin = minus({ x: pinX, y: clampY, z: clampZ }, foot);
+  const steep = (clampZ - footPinZ) / (pinX - footPinX);
+  return loadCases(drag, swing).map(({ sideways, foreAft }) =>
+    rigidPull(
+      [
+        [axis, { x: 0, y: reaction * sideways, z: 0 }],
+        [pin, { x: reaction * foreAft, y: 0, z: reaction * foreAft * steep }],
+      ],
+      frame,
+      flange,
+    ),
+  );
+}
 
 const worst = (pulls: readonly Pull[] | NoAnswer, of: keyof Pull): Answer =>
   pulls instanceof NoAnswer ? pulls : pulls.reduce((most, it) => Math.max(most, it[of]), 0);
@@ -110,23 +137,22 @@ const worst = (pulls: readonly Pull[] | NoAnswer, of: keyof Pull): Answer =>
 const shareOf = (pulls: readonly Pull[] | NoAnswer, bolt: BoltGiven): Answer =>
   pulls instanceof NoAnswer ? pulls : worstShare(bolt, pulls);
 
-const twoArguments: readonly Argument[] = [
-  ...reactionArguments,
-  ...footArguments,
-  ...faceArguments,
-  ...pairPinArguments,
-];
+// Four bolts 80 × 121 mm on an upright face, lever 80·2 and 121·2/1.21; the struts rise 3-4-12 over 13 from feet
+// 600 to either side. Sideways 1000 N brings each 1000/2 over 4/13 of itself sideways.
+const TWO = [1000, 0, 0, 4, 80, 121, 40, -600, 0, 600, 0, 0] as const;
+const PINS_AT = [1200, -200, 200, 300, 0, -600, 0, 0, 600, 0] as const;
+const ALONG = 1000 / 2 / (4 / 13);
 
-// Struts square to an upright face, 1000 N fore and aft shared by both feet of two bolts: no slide but from sideways.
-const SQUARE = [1000, 0, 90, 2, 80, 40, 0, 0, 0, 0, 0, 0] as const;
-const SLANTED = [400, -300, 300, 0, 0, -600, 0, 0, 600, 0] as const;
-
-const twoExample = (answer: number, given: readonly number[] = []): Example => ({
-  given: [...SQUARE.slice(0, 3), ...SQUARE.slice(3, 12), ...SLANTED, ...given],
+const twoExample = (answer: number, before: readonly number[] = []): Example => ({
+  given: [...before, ...TWO, ...PINS_AT],
   answer,
   tolerance: 1e-9,
-  source: 'by hand: 3-4-5 struts; sideways 1000 N is 833.3 N in each, 666.7 square and 500 along the face',
+  source:
+    'by hand: struts of 3-4-12 over 13; 1625 N in each, 12/13 of it square, 4/13 level and 3/13 up the face',
 });
+
+const TWO_TENSION = (ALONG * 12) / 13 / 4 + 40 * ((ALONG * 4) / 13 / 160 + (ALONG * 3) / 13 / 200);
+const TWO_SHEAR = (ALONG * 5) / 13 / 4;
 
 export const twoFootBoltTensionRecord = record({
   id: 'TWO_FOOT_BOLT_TENSION',
@@ -134,9 +160,9 @@ export const twoFootBoltTensionRecord = record({
   arguments: twoArguments,
   unit: 'N',
   formula:
-    'pull over the bolts plus slide × standoff over ½ bolts × spacing; the worst of both feet and every case',
+    'pull over the bolts, plus standoff × (level slide over ½ bolts × spacing + upward slide over ½ bolts × height, that lever over 1.21 with more than two bolts); the worst of both feet and every case',
   source: 'statics',
-  example: twoExample(1000 / 3 + (500 * 40) / 80),
+  example: twoExample(TWO_TENSION),
   run: (...given: TwoGiven) => worst(twoStrutPulls(given), 'tension'),
 });
 
@@ -147,7 +173,7 @@ export const twoFootBoltShearRecord = record({
   unit: 'N',
   formula: 'slide over the bolts; the worst of both feet and every case',
   source: 'statics',
-  example: twoExample(250),
+  example: twoExample(TWO_SHEAR),
   run: (...given: TwoGiven) => worst(twoStrutPulls(given), 'shear'),
 });
 
@@ -160,16 +186,18 @@ export const twoFootBoltShareRecord = record({
     '√((pull over strength)² + (shear over 0.6 × strength × packing factor)²); the worst of both feet and every case',
   source: 'AISC 360 Commentary J3; ISO 898-1; EN 1993-1-8, 3.6.1(12)',
   example: {
-    given: [10, 300, 10, 0, ...SQUARE, ...SLANTED],
-    answer: Math.hypot((1000 / 3 + 250) / 1740, 250 / 1044),
-    tolerance: 1e-9,
+    ...twoExample(Math.hypot(TWO_TENSION / 1740, TWO_SHEAR / 1044), [10, 300, 10, 3]),
     source: 'by hand: the pull and shear of the two examples on 58.0 mm² at 30 MPa',
   },
   run: (diameter: number, strength: number, safety: number, packing: number, ...two: TwoGiven) =>
     shareOf(twoStrutPulls(two), [diameter, strength, safety, packing]),
 });
 
-const ONE = [1000, 0.5, 0, 2, 80, 40, 300, 60] as const;
+// Four bolts 80 × 121 mm on an upright face 50 mm to starboard, at 500 mm up; the pin 300 aft of the foot's own and 60
+// above it, the axis 50 further, both in the foot's plane.
+const ONE = [1000, 0.5, 0, 4, 80, 121, 40, 50, 0, 0, 40, 50, 500, 390, 340, 50, 560] as const;
+const ONE_TENSION = (500 * 1) / 4 + (1000 * 390) / 160 + (500 * 60 - 100 * 340) / -200;
+const ONE_SHEAR = Math.hypot(1000 / 4, 100 / 4 + (1000 * 60) / 160);
 
 export const oneFootBoltTensionRecord = record({
   id: 'ONE_FOOT_BOLT_TENSION',
@@ -177,10 +205,16 @@ export const oneFootBoltTensionRecord = record({
   arguments: oneArguments,
   unit: 'N',
   formula:
-    'sideways force × (length + pin forward + standoff) over ½ bolts × spacing, plus fore-and-aft force over the bolts; the worse case',
+    'pull over the bolts, plus moment about the way up the face over ½ bolts × spacing, plus moment about the level line over ½ bolts × height (that lever over 1.21 with more than two bolts), sizes summed; the worse case',
   source: 'statics',
-  example: { given: [...ONE], answer: 5250, tolerance: 1e-9, source: 'by hand: 1000 × 400/80 + 500/2' },
-  run: (...given: OneGiven) => worst(oneStrutPulls(...given), 'tension'),
+  example: {
+    given: [...ONE],
+    answer: ONE_TENSION,
+    tolerance: 1e-9,
+    source:
+      'by hand: 500 N on four; 1000 N at 390 mm over 2 × 80; 500 N at 60 up and 100 N at 340 aft, over 2 × 121/1.21',
+  },
+  run: (...given: OneGiven) => worst(oneStrutPulls(given), 'tension'),
 });
 
 export const oneFootBoltShearRecord = record({
@@ -188,10 +222,16 @@ export const oneFootBoltShearRecord = record({
   title: 'Shear on one bolt of a strut foot, single strut',
   arguments: oneArguments,
   unit: 'N',
-  formula: 'sideways force over the bolts; the worse case',
+  formula:
+    '√((level force over the bolts)² + (force up the face over the bolts + twist over ½ bolts × spacing)²); the worse case',
   source: 'statics',
-  example: { given: [...ONE], answer: 500, tolerance: 1e-9, source: 'by hand: 1000/2' },
-  run: (...given: OneGiven) => worst(oneStrutPulls(...given), 'shear'),
+  example: {
+    given: [...ONE],
+    answer: ONE_SHEAR,
+    tolerance: 1e-9,
+    source: 'by hand: 1000/4 level; 100/4 up and 1000 N at 60 mm above the foot over 2 × 80',
+  },
+  run: (...given: OneGiven) => worst(oneStrutPulls(given), 'shear'),
 });
 
 export const oneFootBoltShareRecord = record({
@@ -202,11 +242,11 @@ export const oneFootBoltShareRecord = record({
   formula: '√((pull over strength)² + (shear over 0.6 × strength × packing factor)²); the worse case',
   source: 'AISC 360 Commentary J3; ISO 898-1; EN 1993-1-8, 3.6.1(12)',
   example: {
-    given: [10, 300, 10, 0, ...ONE],
-    answer: Math.hypot(5250 / 1740, 500 / 1044),
+    given: [10, 300, 10, 3, ...ONE],
+    answer: Math.hypot(ONE_TENSION / 1740, ONE_SHEAR / 1044),
     tolerance: 1e-9,
     source: 'by hand: the pull and shear of the two examples on 58.0 mm² at 30 MPa',
   },
   run: (diameter: number, strength: number, safety: number, packing: number, ...one: OneGiven) =>
-    shareOf(oneStrutPulls(...one), [diameter, strength, safety, packing]),
+    shareOf(oneStrutPulls(one), [diameter, strength, safety, packing]),
 });

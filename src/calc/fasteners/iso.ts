@@ -12,13 +12,15 @@ export interface BoltSize {
   readonly washerDiameter: number;
   /** Stress area, nominal as tabulated, ISO 898-1. */
   readonly stressArea: number;
+  /** Clearance hole of the medium series, ISO 273. */
+  readonly hole: number;
 }
 
 const SIZES: readonly BoltSize[] = [
-  { diameter: 6, pitch: 1, nut: 5.2, washer: 1.8, washerDiameter: 12, stressArea: 20.1 },
-  { diameter: 8, pitch: 1.25, nut: 6.8, washer: 1.8, washerDiameter: 16, stressArea: 36.6 },
-  { diameter: 10, pitch: 1.5, nut: 8.4, washer: 2.2, washerDiameter: 20, stressArea: 58.0 },
-  { diameter: 12, pitch: 1.75, nut: 10.8, washer: 2.7, washerDiameter: 24, stressArea: 84.3 },
+  { diameter: 6, pitch: 1, nut: 5.2, washer: 1.8, washerDiameter: 12, stressArea: 20.1, hole: 6.6 },
+  { diameter: 8, pitch: 1.25, nut: 6.8, washer: 1.8, washerDiameter: 16, stressArea: 36.6, hole: 9 },
+  { diameter: 10, pitch: 1.5, nut: 8.4, washer: 2.2, washerDiameter: 20, stressArea: 58.0, hole: 11 },
+  { diameter: 12, pitch: 1.75, nut: 10.8, washer: 2.7, washerDiameter: 24, stressArea: 84.3, hole: 13.5 },
 ];
 
 /** ISO 888 lengths without brackets, mm. Those below 20 and above 200 are from memory. */

@@ -8,48 +8,86 @@ import { type Sector, sectorDistance } from './sector.ts';
 /** A chord that tapers to the turning axis comes out of the interpolation a rounding either side of 0, mm. */
 const HAIR = 1e-9;
 
-/** Fore-and-aft distance of the axes from which on the line of centres lies within both swings, mm. */
-function facingFrom(offset: number, mainSwing: number, vaneSwing: number): number {
-  const swing = Math.min(mainSwing, vaneSwing);
-  if (offset === 0 || swing >= 90) return 0;
-  return swing === 0 ? Number.POSITIVE_INFINITY : Math.abs(offset) / tan(swing);
+/** A stretch of heights; empty when it ends below its beginning. */
+type Heights = readonly [from: number, to: number];
+
+const NOWHERE: Heights = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+
+/** The part of a stretch where `at + z·slope` is 0 or more. */
+function whereHeld([from, to]: Heights, at: number, slope: number): Heights {
+  if (slope === 0) return at >= 0 ? [from, to] : NOWHERE;
+  const turn = -at / slope;
+  return slope > 0 ? [Math.max(from, turn), to] : [from, Math.min(to, turn)];
 }
 
-/** Least distance of the swept sectors over heights where the line of centres is outside a swing, mm. */
-function leastAside(
-  pair: Pair,
-  from: number,
-  to: number,
-  mainSwing: number,
-  vaneSwing: number,
-  chord: number,
-  balance: number,
-): number {
-  const main: Sector = { x: 0, y: 0, ux: 1, uy: 0, c: cos(mainSwing), s: sin(mainSwing), r: 0 };
-  const vane: Sector = { x: 0, y: pair.offset, ux: 1, uy: 0, c: cos(vaneSwing), s: sin(vaneSwing), r: 0 };
-  const part = (direction: number, r: number): number => {
-    vane.ux = direction;
-    vane.r = r;
-    // Each part and the main rudder are convex bodies in plan and height, so their distance is convex in height.
-    return leastConvex(
-      (z) => {
-        main.r = pair.chord + z * pair.chordSlope;
-        vane.x = pair.along + z * pair.alongSlope;
-        return sectorDistance(main, vane);
-      },
-      from,
-      to,
-    );
-  };
-  return Math.min(part(-1, balance), part(1, chord - balance));
+/** The heights at which the line of centres lies within both swings: one stretch, as both sides of it run straight. */
+function facing(pair: Pair, mainSwing: number, vaneSwing: number): Heights {
+  const { from, to, along, alongSlope, across, acrossSlope } = pair;
+  const swing = Math.min(mainSwing, vaneSwing);
+  const reach = swing >= 90 ? 0 : 1;
+  const steep = swing >= 90 ? 1 : tan(swing);
+  const aft = whereHeld([from, to], along, alongSlope);
+  const toStarboard = whereHeld(
+    aft,
+    steep * along - reach * across,
+    steep * alongSlope - reach * acrossSlope,
+  );
+  return whereHeld(toStarboard, steep * along + reach * across, steep * alongSlope + reach * acrossSlope);
 }
 
 /**
- * Closest approach of the two swinging chord lines over the heights the rudders share, mm. Where the line of centres
- * lies within both swings the answer is the distance of the axes less both reaches, which may be negative; elsewhere
- * it is the distance of the swept sectors, 0 where the rudders can cross. No answer where the boat's own rudder has no
- * length aft of its axis. As defined, the auxiliary rudder's after part does not count while the line of centres lies
- * within both swings: with a stop angle beyond 45° and a shaft far off the centreline it may come nearer than this.
+ * Whether no point of the auxiliary rudder's after part can come nearer to the other axis than its own axis is, at any
+ * height: the line of centres and the swing then make no more than a right angle.
+ */
+function staysBehind({ from, to, along, alongSlope, across, acrossSlope }: Pair, vaneSwing: number): boolean {
+  const [c, s] = [cos(vaneSwing), sin(vaneSwing)];
+  const held = (z: number): boolean => (along + z * alongSlope) * c >= Math.abs(across + z * acrossSlope) * s;
+  // What is held at both ends is held between them: a straight line less a convex one.
+  return held(from) && held(to);
+}
+
+/** Least distance, mm, of what the boat's own rudder sweeps from one part of the other, which opens aft or forward. */
+function leastOfSwept(
+  pair: Pair,
+  [from, to]: Heights,
+  mainSwing: number,
+  vaneSwing: number,
+  opens: 1 | -1,
+  reach: number,
+): number {
+  const main: Sector = { x: 0, y: 0, ux: 1, uy: 0, c: cos(mainSwing), s: sin(mainSwing), r: 0 };
+  const vane: Sector = { x: 0, y: 0, ux: opens, uy: 0, c: cos(vaneSwing), s: sin(vaneSwing), r: reach };
+  // Each part and the main rudder are convex bodies in plan and height, so their distance is convex in height.
+  return leastConvex(
+    (z) => {
+      main.r = pair.chord + z * pair.chordSlope;
+      vane.x = pair.along + z * pair.alongSlope;
+      vane.y = pair.across + z * pair.acrossSlope;
+      return sectorDistance(main, vane);
+    },
+    from,
+    to,
+  );
+}
+
+/** Closest approach to the auxiliary rudder's part ahead of its axis, mm. */
+function leastAhead(pair: Pair, mainSwing: number, vaneSwing: number, balance: number): number {
+  const { from, to } = pair;
+  const [first, last] = facing(pair, mainSwing, vaneSwing);
+  const aside = (heights: Heights): number => leastOfSwept(pair, heights, mainSwing, vaneSwing, -1, balance);
+  if (first > last) return aside([from, to]);
+  let least = leastRadialGap(pair, first, last) - balance;
+  if (first > from) least = Math.min(least, aside([from, first]));
+  if (last < to) least = Math.min(least, aside([last, to]));
+  return least;
+}
+
+/**
+ * Closest approach of the two swinging chord lines over the heights the rudders share, mm: the lesser of that to the
+ * auxiliary rudder's part ahead of its axis and that to its part behind. Ahead, where the line of centres lies within
+ * both swings, it is the distance of the axes less both reaches, which may be negative; elsewhere, and behind, it is
+ * the distance of the swept sectors, 0 where the rudders can cross. No answer where the boat's own rudder has no length
+ * aft of its axis.
  */
 export function rudderGapSwung(
   mainSwing: number,
@@ -66,18 +104,12 @@ export function rudderGapSwung(
       "The after edge of the boat's own rudder is not aft of its turning axis, where the two rudders share a height.",
     );
   }
-  const facing = facingFrom(pair.offset, mainSwing, vaneSwing);
-  const alongAt = (z: number): number => pair.along + z * pair.alongSlope;
-  const facesAtFrom = alongAt(pair.from) >= facing;
-  const facesAtTo = alongAt(pair.to) >= facing;
-  if (facesAtFrom && facesAtTo) return leastRadialGap(pair) - balance;
-  const aside = (from: number, to: number): number =>
-    leastAside(pair, from, to, mainSwing, vaneSwing, chord, balance);
-  if (!facesAtFrom && !facesAtTo) return aside(pair.from, pair.to);
-  const turn = (facing - pair.along) / pair.alongSlope;
-  return facesAtFrom
-    ? Math.min(leastRadialGap(pair, pair.from, turn) - balance, aside(turn, pair.to))
-    : Math.min(aside(pair.from, turn), leastRadialGap(pair, turn, pair.to) - balance);
+  const ahead = leastAhead(pair, mainSwing, vaneSwing, balance);
+  // The main rudder stays within its reach, so a part that stays behind its axis is no nearer than the part ahead.
+  const [first, last] = facing(pair, mainSwing, vaneSwing);
+  if (first === pair.from && last === pair.to && staysBehind(pair, vaneSwing)) return ahead;
+  const behind = leastOfSwept(pair, [pair.from, pair.to], mainSwing, vaneSwing, 1, chord - balance);
+  return Math.min(ahead, behind);
 }
 
 export const rudderGapSwungRecord = record({
@@ -92,7 +124,7 @@ export const rudderGapSwungRecord = record({
   ],
   unit: 'mm',
   formula:
-    'distance of the two axes less both reaches while each can point at the other, else the distance of what they sweep; the least over the shared heights',
+    'to the part ahead of the shaft: distance of the two axes less both reaches while each can point at the other, else the distance of what they sweep; to the part behind: the distance of what they sweep; the least over the shared heights',
   source: 'plane geometry: distance of two circular sectors',
   example: {
     given: [45, 45, 250, 50, -50, -950, -100, -1100, 0, 0, 300, 100, 300, 0, 300],

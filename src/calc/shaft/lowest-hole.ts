@@ -1,18 +1,18 @@
 import { cos, sin } from '../angle.ts';
 import { record } from '../record.ts';
 
-/** Height of the lowest hole above the water with the boat heeled, mm. */
-export const lowestHole = (lowerBracket: number, heel: number, offset: number, spacing: number): number =>
-  lowerBracket * cos(heel) - (Math.abs(offset) + 0.5 * spacing) * sin(heel);
+/** Height above the water, with the boat heeled, of the lower of two holes side by side, mm. */
+export const lowestHole = (height: number, heel: number, offset: number, spacing: number): number =>
+  height * cos(heel) - (Math.abs(offset) + 0.5 * spacing) * sin(heel);
 
 export const lowestHoleRecord = record({
   id: 'LOWEST_HOLE',
-  title: 'Lowest hole above the heeled waterline',
+  title: 'Lower of two holes above the heeled waterline',
   arguments: [
-    { name: 'lower_bracket_height', unit: 'mm', meaning: "The lower bracket's height" },
+    { name: 'height', unit: 'mm', meaning: 'The height of the holes' },
     { name: 'heel', unit: 'deg', meaning: 'The angle of heel' },
-    { name: 'offset', unit: 'mm', meaning: "The shaft's distance from the centreline" },
-    { name: 'bolt_spacing', unit: 'mm', meaning: 'The distance between the lower bolts' },
+    { name: 'offset', unit: 'mm', meaning: "The flange's distance from the centreline" },
+    { name: 'bolt_spacing', unit: 'mm', meaning: 'The level distance between the bolts' },
   ],
   unit: 'mm',
   formula: 'height times cos(heel), less the outer hole’s distance from the centreline times sin(heel)',

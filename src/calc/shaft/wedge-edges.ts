@@ -1,5 +1,6 @@
-import { cos, tan } from '../angle.ts';
 import { record } from '../record.ts';
+import { leanArgument } from './upright-part.ts';
+import { hingedArgument, slopeArgument, wedgeArguments, wedgeTaper } from './wedge-taper.ts';
 
 /** The wedge's thick edge, mm, measured level; 0 when the flange is hinged. */
 export const wedgeThickEdge = (
@@ -8,38 +9,34 @@ export const wedgeThickEdge = (
   flangeHeight: number,
   lean: number,
   slope: number,
-): number => (hinged ? 0 : edge + flangeHeight * cos(lean) * Math.abs(tan(slope) - tan(lean)));
+  sideLean = 0,
+): number => (hinged ? 0 : edge + wedgeTaper(flangeHeight, lean, slope, sideLean));
 
 /** Angle between the wedge's two faces, degrees; 0 when the flange is hinged. */
 export const wedgeAngle = (hinged: boolean, lean: number, slope: number): number =>
   hinged ? 0 : Math.abs(slope - lean);
 
-const hinged = { name: 'hinged', unit: '–', meaning: 'Whether the flange is hinged', type: 'flag' } as const;
-const lean = { name: 'lean', unit: 'deg', meaning: "The shaft's lean" } as const;
-const slope = { name: 'slope', unit: 'deg', meaning: "The transom's slope" } as const;
-
 export const wedgeThickEdgeRecord = record({
   id: 'WEDGE_THICK_EDGE',
   title: "The wedge's thick edge",
-  arguments: [
-    hinged,
-    { name: 'edge', unit: 'mm', meaning: "The wedge's thin edge", least: 0 },
-    { name: 'flange_height', unit: 'mm', meaning: "The flange's height", least: 0 },
-    lean,
-    slope,
-  ],
+  arguments: wedgeArguments,
   unit: 'mm',
   formula:
-    'thin edge plus the flange height times cos(lean) times the difference of the two tangents; 0 when hinged',
+    'thin edge plus the flange’s upright height times the difference of the two tangents; 0 when hinged',
   source: 'plane geometry',
-  example: { given: [false, 3, 140, 0, 45], answer: 143, tolerance: 1e-9, source: 'tan 45° = 1: 3 + 140' },
+  example: {
+    given: [false, 3, 140, -45, 45, 60],
+    answer: 3 + 280 / Math.sqrt(5),
+    tolerance: 1e-9,
+    source: 'by hand: 140/√(1 + 1 + 3) upright, tangents 2 apart',
+  },
   run: wedgeThickEdge,
 });
 
 export const wedgeAngleRecord = record({
   id: 'WEDGE_ANGLE',
   title: 'Angle of the wedge',
-  arguments: [hinged, lean, slope],
+  arguments: [hingedArgument, leanArgument, slopeArgument],
   unit: 'deg',
   formula: 'the difference between the transom’s slope and the shaft’s lean; 0 when hinged',
   source: 'plane geometry',

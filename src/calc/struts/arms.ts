@@ -37,11 +37,10 @@ export function strutSpread(...[pinX, portPinY, starPinY, portX, portY, starX, s
   return degrees(Math.atan2(Math.abs(ax * by - ay * bx), ax * bx + ay * by));
 }
 
-/** How far aft of the shaft's axis the two arms' lines cross seen from above, mm; no answer when they are parallel. */
-export function armsMeet(
-  axisX: number,
-  ...[pinX, portPinY, starPinY, portX, portY, starX, starY]: Plan
-): Answer {
+/** Where the two arms' lines cross seen from above; no answer when they are parallel. */
+function crossing([pinX, portPinY, starPinY, portX, portY, starX, starY]: Plan):
+  | { readonly x: number; readonly y: number }
+  | NoAnswer {
   const ax = pinX - portX;
   const ay = portPinY - portY;
   const bx = pinX - starX;
@@ -53,7 +52,19 @@ export function armsMeet(
     );
   }
   const t = ((starX - portX) * by - (starY - portY) * bx) / turn;
-  return portX + t * ax - axisX;
+  return { x: portX + t * ax, y: portY + t * ay };
+}
+
+/** How far aft of the shaft's axis the two arms' lines cross seen from above, mm. */
+export function armsMeet(axisX: number, ...plan: Plan): Answer {
+  const at = crossing(plan);
+  return at instanceof NoAnswer ? at : at.x - axisX;
+}
+
+/** How far to starboard of the shaft's axis the two arms' lines cross seen from above, mm. */
+export function armsMeetAside(axisY: number, ...plan: Plan): Answer {
+  const at = crossing(plan);
+  return at instanceof NoAnswer ? at : at.y - axisY;
 }
 
 export const strutSpreadRecord = record({
@@ -89,4 +100,23 @@ export const armsMeetRecord = record({
     source: 'by hand: similar triangles, 100 aft for every 80 across, so 125 aft of the feet',
   },
   run: armsMeet,
+});
+
+export const armsMeetAsideRecord = record({
+  id: 'ARMS_MEET_ASIDE',
+  title: 'Where the two struts would meet, to starboard of the shaft',
+  arguments: [
+    { name: 'axis_y', unit: 'mm', meaning: "The shaft axis's y at the upper bracket" },
+    ...planArguments,
+  ],
+  unit: 'mm',
+  formula: 'the crossing of the two arms prolonged, seen from above, less the axis',
+  source: 'plane geometry: crossing of two lines',
+  example: {
+    given: [30, 100, 10, 70, 20, -70, 20, 150],
+    answer: 10,
+    tolerance: 1e-9,
+    source: 'by hand: alike to both sides of y = 40, 80 aft for every 80 across',
+  },
+  run: armsMeetAside,
 });

@@ -1,4 +1,4 @@
-import { sin } from '../angle.ts';
+import { tan } from '../angle.ts';
 import { type Answer, NoAnswer } from '../answer.ts';
 import { caseArguments, worstCase } from '../loads/cases.ts';
 import { type Argument, record } from '../record.ts';
@@ -19,7 +19,7 @@ export function twoStrutLift(
 
 /** Worst vertical force that a single sloping strut leaves on the clamp, N. */
 export const oneStrutLift = (upperReaction: number, dragRatio: number, swing: number, rise: number): number =>
-  worstCase(dragRatio, swing, ({ foreAft }) => upperReaction * foreAft) * sin(rise);
+  worstCase(dragRatio, swing, ({ foreAft }) => upperReaction * foreAft) * tan(rise);
 
 export const twoStrutLiftRecord = record({
   id: 'TWO_STRUT_LIFT',
@@ -42,8 +42,8 @@ export const oneStrutLiftRecord = record({
   title: 'Vertical force a sloping strut leaves on the clamp',
   arguments: [reaction, ...caseArguments, { name: 'rise', unit: 'deg', meaning: "The strut's slope" }],
   unit: 'N',
-  formula: 'worst fore-and-aft force times the sine of the slope',
+  formula: 'worst fore-and-aft force times the tangent of the slope',
   source: 'statics',
-  example: { given: [1000, 0.2, 30, 30], answer: 250, tolerance: 1e-9, source: 'by hand: 1000 × ½ × ½' },
+  example: { given: [1000, 0.2, 30, 45], answer: 500, tolerance: 1e-9, source: 'by hand: 1000 × ½ × 1' },
   run: oneStrutLift,
 });

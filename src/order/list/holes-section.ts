@@ -3,7 +3,6 @@ import { nearestUnc } from '../../calc/fasteners/unc.ts';
 import { numberOf } from '../ask.ts';
 import { holesOf } from '../holes.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
-import { underHoles } from '../under-holes.ts';
 import { markWords, together } from './words.ts';
 
 function drillNote({ ask, units }: OrderGiven): readonly string[] {
@@ -48,6 +47,15 @@ export function holesSection(given: OrderGiven): OrderSection {
     ],
     notes: [...notes, ...drillNote(given)],
     unanswered,
-    restsOn: underHoles(given.ask),
+    restsOn: [
+      ...[
+        'transom_rake',
+        'transom_camber_radius',
+        'shaft_offset',
+        'lower_bracket_height',
+        'lower_bolt_spacing',
+      ],
+      ...['foot_bolt_spacing', 'foot_bolt_count', 'foot_height', 'bolt_diameter'],
+    ],
   };
 }

@@ -57,7 +57,6 @@ function reached(
       cell.part = lowerFormula(parsed.node, {
         cells,
         address: cell.address,
-        isVaried: (name) => varied.has(name),
         numberOf: (address) => {
           const number = numberOf(address);
           cell.uses.push(number);

@@ -11,11 +11,11 @@ const sizeOf = (diameter: number): BoltSize => {
 
 describe('the tables of through bolts', () => {
   it.each([
-    { diameter: 6, pitch: 1, nut: 5.2, washer: 1.8, washerDiameter: 12, stressArea: 20.1 },
-    { diameter: 8, pitch: 1.25, nut: 6.8, washer: 1.8, washerDiameter: 16, stressArea: 36.6 },
-    { diameter: 10, pitch: 1.5, nut: 8.4, washer: 2.2, washerDiameter: 20, stressArea: 58.0 },
-    { diameter: 12, pitch: 1.75, nut: 10.8, washer: 2.7, washerDiameter: 24, stressArea: 84.3 },
-  ])('M$diameter: ISO 261 pitch, ISO 4032 m max, ISO 7089 h max and d2, ISO 898-1 area', (row) => {
+    { diameter: 6, pitch: 1, nut: 5.2, washer: 1.8, washerDiameter: 12, stressArea: 20.1, hole: 6.6 },
+    { diameter: 8, pitch: 1.25, nut: 6.8, washer: 1.8, washerDiameter: 16, stressArea: 36.6, hole: 9 },
+    { diameter: 10, pitch: 1.5, nut: 8.4, washer: 2.2, washerDiameter: 20, stressArea: 58.0, hole: 11 },
+    { diameter: 12, pitch: 1.75, nut: 10.8, washer: 2.7, washerDiameter: 24, stressArea: 84.3, hole: 13.5 },
+  ])('M$diameter: ISO 261 pitch, ISO 4032 m max, ISO 7089 h max and d2, ISO 898-1 area, ISO 273', (row) => {
     expect(boltSize(row.diameter)).toEqual(row);
   });
 

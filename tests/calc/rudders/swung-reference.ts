@@ -17,6 +17,7 @@ export interface Rudders {
   readonly lowerBracket: number;
   readonly lean: number;
   readonly offset: number;
+  readonly sideLean: number;
 }
 
 /** The same as the library function takes them. */
@@ -36,6 +37,7 @@ export const argumentsOf = (it: Rudders): [number, number, number, number, ...Pa
   it.lowerBracket,
   it.lean,
   it.offset,
+  it.sideLean,
 ];
 
 const RADIANS = Math.PI / 180;
@@ -78,6 +80,9 @@ function betweenSegments(
 export const alongAt = (it: Rudders, z: number): number =>
   it.shaftX + (z - it.lowerBracket) * Math.tan(it.lean * RADIANS) + it.stockAhead;
 
+export const acrossAt = (it: Rudders, z: number): number =>
+  it.offset + (z - it.lowerBracket) * Math.tan(it.sideLean * RADIANS);
+
 export const reachAt = (it: Rudders, z: number): number =>
   it.overhang +
   ((it.mainHead - z) / (it.mainHead - it.mainFoot)) * (it.overhangFoot - it.overhang) +
@@ -90,16 +95,16 @@ export const sharedHeights = (it: Rudders): readonly [number, number] => [
 
 /** Whether the line of centres lies within both swings at a height. */
 export const facesAt = (it: Rudders, z: number): boolean =>
-  Math.abs(Math.atan2(it.offset, alongAt(it, z))) <= Math.min(it.mainSwing, it.vaneSwing) * RADIANS;
+  Math.abs(Math.atan2(acrossAt(it, z), alongAt(it, z))) <= Math.min(it.mainSwing, it.vaneSwing) * RADIANS;
 
 /** Distance of the axes less both reaches. */
 export const closedAt = (it: Rudders, z: number): number =>
-  Math.hypot(alongAt(it, z), it.offset) - reachAt(it, z) - it.balance;
+  Math.hypot(alongAt(it, z), acrossAt(it, z)) - reachAt(it, z) - it.balance;
 
 /** The distance of the two chord lines at one height, each at one angle; `after` is what the vane rudder has aft. */
 function between(it: Rudders, z: number, main: number, vane: number, after: number): number {
   const reach = reachAt(it, z);
-  const [x, y] = [alongAt(it, z), it.offset];
+  const [x, y] = [alongAt(it, z), acrossAt(it, z)];
   const [cm, sm, cv, sv] = [Math.cos(main), Math.sin(main), Math.cos(vane), Math.sin(vane)];
   return betweenSegments(
     0,
@@ -114,18 +119,17 @@ function between(it: Rudders, z: number, main: number, vane: number, after: numb
 }
 
 /**
- * The same as the definition words it: where the line of centres lies within both swings only the forward part
- * counts, and the closed form stands where it is below 0, as no pair of angles can show.
+ * The same as the definition words it: where the line of centres lies within both swings the closed form stands for the
+ * part ahead of the axis where it is below 0, as no pair of angles can show.
  */
 function at(it: Rudders, z: number, main: number, vane: number): number {
-  if (!facesAt(it, z)) return between(it, z, main, vane, it.chord - it.balance);
-  const closed = closedAt(it, z);
-  return closed < 0 ? closed : between(it, z, main, vane, 0);
+  const closed = facesAt(it, z) ? closedAt(it, z) : 0;
+  return closed < 0 ? closed : between(it, z, main, vane, it.chord - it.balance);
 }
 
 /** The closed form where it holds, so that refining does not have to find two ends that point at each other. */
 const settled = (it: Rudders, z: number, main: number, vane: number): number =>
-  facesAt(it, z) ? closedAt(it, z) : at(it, z, main, vane);
+  facesAt(it, z) ? Math.min(closedAt(it, z), at(it, z, main, vane)) : at(it, z, main, vane);
 
 export interface Reference {
   /** Least over a dense lattice of heights and angles, mm. */
@@ -196,7 +200,7 @@ export function swungReference(it: Rudders, heights = 9, angles = 17): Reference
   };
   const reach = Math.max(reachAt(it, from), reachAt(it, to));
   const [slope, rake] = [
-    Math.abs(Math.tan(it.lean * RADIANS)),
+    Math.hypot(Math.tan(it.lean * RADIANS), Math.tan(it.sideLean * RADIANS)),
     Math.abs((it.overhang - it.overhangFoot) / (it.mainHead - it.mainFoot)),
   ];
   // No point of a chord moves faster than its end: half a step of each coordinate is the most a lattice can miss by.

@@ -25,7 +25,7 @@ describe('the side view of the case', () => {
     const answers = {
       bearing_gap: 110,
       bracket_spacing: 550,
-      drive_headroom: 110,
+      drive_headroom: 80,
       shaft_face_gap: 152.1414,
       rudder_gap: 56.886,
       shim_stack: 48,

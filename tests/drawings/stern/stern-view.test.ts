@@ -22,7 +22,7 @@ const plates = (drawn: Scene, part: string): Polygon[] =>
 describe('the stern view of the case', () => {
   it('has port to the left, and the flanges where they are bolted', () => {
     const port = boxOfShapes(plates(scene, 'port_foot_height').slice(0, 1));
-    expect(port).toEqual({ x0: -200, y0: 730, x1: -140, y1: 850 });
+    expect(port).toEqual({ x0: -230, y0: 760, x1: -110, y1: 820 });
     const lower = boxOfShapes(plates(scene, 'lower_bracket_height').slice(0, 1));
     expect(lower).toEqual({ x0: -100, y0: 180, x1: 100, y1: 320 });
   });
@@ -51,12 +51,12 @@ describe('the stern view of the case', () => {
   });
 
   it('measures the edges the way they are nearest', () => {
-    expect(span(dimension(scene, 'port_foot_edge'))).toBeCloseTo(50, 9);
+    expect(span(dimension(scene, 'port_foot_edge'))).toBeCloseTo(80, 9);
     expect(dimension(scene, 'port_foot_edge').caption).toBe('Both feet to edge');
     expect(span(dimension(scene, 'lower_bracket_edge'))).toBeCloseTo(140, 9);
-    const wide = sternView(caseValues({ port_foot_y: -550 }), { unit: 'mm' });
+    const wide = sternView(caseValues({ port_foot_y: -520 }), { unit: 'mm' });
     const { from, to } = dimension(wide, 'port_foot_edge');
-    // 600 − 550 − 30: sideways to the edge.
+    // 600 − 520 − 60: sideways to the edge.
     expect([from.x, to.x]).toEqual([-580, -600]);
     expect(dimension(wide, 'starboard_foot_edge').caption).toBe('Starboard foot to edge');
   });

@@ -63,7 +63,7 @@ describe('the order list', () => {
       '2 tubes are needed and 1 is supplied: 1 more is to be ordered.',
     );
     expect(wordsOf(listOf({ strut_supply_count: 0 }))).toContain(
-      'No tube is supplied: 1 of 800 mm (31 1⁄2 in) is',
+      'No tube is supplied: 1 of 1000 mm (39 3⁄8 in) is',
     );
   });
 
@@ -81,7 +81,9 @@ describe('the order list', () => {
     expect(tight).toContain('Cut 20 mm (13⁄16 in) long, to be trimmed, they take 2 tubes, not 1.');
     expect(tight).toContain('\nnothing');
     expect(tight).not.toContain('One tube is enough');
-    expect(wordsOf(listOf())).toContain('struts and trial tubes together take 2 of the 2');
+    expect(wordsOf(listOf({ strut_supply_length: 800 }))).toContain(
+      'struts and trial tubes together take 2 of the 2',
+    );
     expect(wordsOf(listOf({ strut_supply_length: 300, strut_supply_count: 0 }))).toContain(
       'From tubes of 300 mm (11 13⁄16 in), struts and trial tubes together would take 4; none are supplied.',
     );
@@ -94,7 +96,9 @@ describe('the order list', () => {
 
   it('says which way a flange needs a pad', () => {
     // R 1000, upright: 0.45 mm of 60, 1.80 mm of 120; the sealant takes up 1.
-    const words = wordsOf(listOf({ transom_camber_radius: 1000, transom_rake: 0 }));
+    const words = wordsOf(
+      listOf({ transom_camber_radius: 1000, transom_rake: 0, foot_width: 60, foot_height: 120 }),
+    );
     expect(words).toContain(
       'Flange upright: none, the sealant fills 0.5 mm (1⁄64 in). Flange lying: hollowed 1.8 mm (5⁄64 in). It is mounted upright.',
     );

@@ -48,10 +48,10 @@ describe('templates as DXF', () => {
   it('have the shim, the foot and the plates as closed outlines of their true size', () => {
     const outlines = entities.filter((it) => it.type === 'POLYLINE');
     expect(outlines.map((it) => [it.layer, it.shape])).toEqual(outlines.map(() => ['OUTLINES', true]));
-    // Flange 200 × 140, foot 60 × 120, plates √15000 = 122.5 so 123 square, and 80 + 123 where two would overlap.
+    // Flange 200 × 140, foot 120 × 60, plates √15000 = 122.5 so 123 square, and 80 + 123 where two would overlap.
     expect(outlines.map((it) => sizeOf(it.vertices ?? []))).toEqual([
       [200, 140],
-      [60, 120],
+      [120, 60],
       [123, 123],
       [203, 123],
     ]);
@@ -131,7 +131,7 @@ describe('templates as SVG', () => {
     );
     expect(sizes).toEqual([
       [200000, 140000],
-      [60000, 120000],
+      [120000, 60000],
       [123000, 123000],
       [203000, 123000],
     ]);

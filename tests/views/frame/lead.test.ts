@@ -25,7 +25,7 @@ describe('the lead sentence', () => {
   it('names the worst of several by share of its bound', () => {
     const lead = leadWith({ upper_bracket_height: 900 });
     expect(lead?.says).toBe(
-      '10 mm of free shaft is left below the drive unit; the gear’s manual asks for at least 12 mm.',
+      '−20 mm of free shaft is left below the drive unit; the gear’s manual asks for at least 12 mm.',
     );
     expect(lead?.mend).toBe('drive_headroom');
   });
@@ -40,22 +40,22 @@ describe('the lead sentence', () => {
   it('says what is near when nothing is outside', () => {
     const lead = leadWith({});
     expect(lead?.says).toMatch(
-      /^Nothing is outside, 2 limits are near\. The two rudders pass 56\.9 mm apart/,
+      /^Nothing is outside, 3 limits are near\. The lower bolts bear 0\.96 of what they can/,
     );
-    expect(lead?.mend).toBe('rudder_gap');
+    expect(lead?.mend).toBe('bolt_utilisation');
   });
 
   it('says what has no answer, with the reason', () => {
-    const lead = leadWith({ laminate_strength: null, shim_count: 5 });
+    const lead = leadWith({ laminate_strength: null, rudder_gap_min: 40, shim_sleeve: true });
     expect(lead?.says).toMatch(/has no answer\. .* is empty\.$/);
     expect(lead?.mend).toBeUndefined();
   });
 
   it('says how little room is left when all are inside', () => {
-    // The model's answers: the bolts bear 0.864 of what they can, the least share of room then.
-    expect(leadWith({ rudder_gap_min: 40 })).toEqual({
+    // The model's answers: the stock bears 0.785 of what it can, the least share of room then.
+    expect(leadWith({ rudder_gap_min: 40, shim_sleeve: true })).toEqual({
       says: expect.stringMatching(
-        /^All \d+ limits that apply are inside\. Least room: Lower bolts, 14 % in hand\.$/,
+        /^All \d+ limits that apply are inside\. Least room: Stock, 21 % in hand\.$/,
       ),
       mend: undefined,
       more: '',

@@ -19,7 +19,7 @@ export const BOUNDS: ReadonlySet<string> = new Set(
 );
 
 /** All that decides how a limit stands: its result, its bounds and whether it applies. */
-function deciding(
+export function deciding(
   limit: string,
   plan: Plan,
   uses: ReadonlyMap<string, readonly string[]>,

@@ -27,7 +27,8 @@ function timed(work: () => void): number {
 
 /** The map of 100 × 100 points with all limits, and the search for proposals: to its first answer and to its end. */
 export function studyTimes(plan: Plan) {
-  const evaluators = new ReplayEvaluators(new Workbook(plan)).of(plan);
+  const workbook = new Workbook(plan);
+  const evaluators = new ReplayEvaluators(workbook).of(plan);
   const value = (name: string) => readingOf(plan, name)?.value ?? null;
   const side = (input: string, low: number, high: number) => {
     return { input, low, high, present: Number(value(input)), whole: false, grain: 1 };
@@ -44,6 +45,7 @@ export function studyTimes(plan: Plan) {
     scenario: plan.active,
     free: usuallyFreed(value('strut_count')),
     value,
+    uses: workbook.uses(),
     stepOf: (cell) => cell.step ?? 1,
   });
   const first = (): void => {

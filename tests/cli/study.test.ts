@@ -90,7 +90,7 @@ describe('study', { timeout: 300_000 }, () => {
     expect(drivers.code).toBe(0);
     expect(drivers.out).toContain('moves the rudder gap most');
     expect(proposals.code).toBe(0);
-    expect(proposals.out).toContain('of all mounts found that keep every limit');
+    expect(proposals.out).toContain('of the mounts tried that meet every limit');
     expect(proposals.out).toContain('The gear maker’s manual comes first');
   });
 

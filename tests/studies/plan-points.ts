@@ -20,9 +20,11 @@ export function demoPlan(name = 'start'): Plan {
 
 /** The replay of a plan, without the proof that precedes it elsewhere; inputs that clash are not looked for. */
 export function planPoints(plan: Plan): Evaluators {
+  const engines = new Map<string | null, Engine>();
   return {
     points(scenario, ask) {
-      const engine = new Engine(contentsOf(plan, scenario), labelOf);
+      const engine = engines.get(scenario) ?? new Engine(contentsOf(plan, scenario), labelOf);
+      engines.set(scenario, engine);
       const rules = limitRules(plan.limits);
       const limits =
         ask.limits === undefined

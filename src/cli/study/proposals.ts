@@ -6,6 +6,7 @@ import { inputsOf, type Mount } from '../../studies/proposals/ask.ts';
 import {
   changeWords,
   conflictSentence,
+  failingWords,
   looseningSentence,
   nearestWords,
   proposalSentence,
@@ -44,6 +45,7 @@ export const proposals: Kind<'proposals'> = {
       scenario,
       free,
       value: (name) => workbook.answer(name).value,
+      uses: workbook.uses(),
       stepOf: (cell) => stepOf(cell, plan.units),
     });
   },
@@ -55,7 +57,7 @@ export const proposals: Kind<'proposals'> = {
     if (conflict !== undefined) {
       return [
         conflictSentence(conflict, words),
-        `${changes(conflict.nearest)}: ${nearestWords(conflict.nearest, words)}.`,
+        `Nearest: ${changes(conflict.nearest)}. Not met there: ${failingWords(conflict.nearest, words)}; ${nearestWords(conflict.nearest, words)}.`,
         ...conflict.loosenings.map((it) => looseningSentence(it, words)),
       ];
     }

@@ -21,6 +21,8 @@ export interface Loosened {
   readonly values: readonly number[];
   /** Size of its usual range, which a change is measured by. */
   readonly span: number;
+  /** Limits that follow from it. */
+  readonly limits: readonly string[];
 }
 
 /** What may be off, for the odds of a mount. */
@@ -83,7 +85,10 @@ export interface Mount {
 export type Best = 'room' | 'shims' | 'bolts' | 'odds';
 
 export interface Proposal extends Mount {
-  /** What no other proposal beats it at; empty for one that stands between. */
+  /**
+   * What it comes first at, of all proposals, the present mount and the owner's scenarios that keep every limit; no
+   * other proposal has the same place. Empty for one that stands between.
+   */
   readonly best: readonly Best[];
 }
 
@@ -107,7 +112,7 @@ export interface Conflict {
    * mounts that happened to be looked at.
    */
   readonly shownBy: 'every mount' | 'a search' | 'chance';
-  /** The mount that comes nearest to keeping all. */
+  /** The mount at which the fewest limits fail, and fail by the least: never more than fail now. */
   readonly nearest: Mount;
   /** Single changes that would free it, the least first. */
   readonly loosenings: readonly Loosening[];

@@ -58,6 +58,8 @@ export class Bench {
   #deviations: Float64Array | undefined;
   /** Whether the search climbs the odds rather than the least room. */
   climbsOdds = false;
+  /** What it climbs instead once everything holds, by a mount's values. */
+  climb: ((values: readonly number[]) => number) | undefined;
 
   constructor(ask: ProposalsAsk, evaluator: PointEvaluator) {
     this.#ask = ask;
@@ -122,9 +124,11 @@ export class Bench {
       const holds = !isRefused && violation === 0;
       const fails = holds ? this.#fails((k) => points.limits[k]?.room[n] as number) : undefined;
       const climbed =
-        this.climbsOdds && fails !== undefined
-          ? Math.max(0, 2 - Math.log10(fails + LEAST_CHANCE))
-          : Math.min(counted, 1e6);
+        this.climb !== undefined
+          ? this.climb(mounts[n] as readonly number[])
+          : this.climbsOdds && fails !== undefined
+            ? Math.max(0, 2 - Math.log10(fails + LEAST_CHANCE))
+            : Math.min(counted, 1e6);
       const score = isRefused ? REFUSED : holds ? 1 + climbed : -violation;
       seen.push({ score, least });
       if (watch === undefined || isRefused) continue;
@@ -148,10 +152,12 @@ export class Bench {
   }
 
   /** One mount by the values of its inputs; undefined where they cannot be so together. */
-  mountAt(values: readonly number[]): Mount | undefined {
+  mountAt(values: readonly number[], watch?: Watch): Mount | undefined {
     let found: Mount | undefined;
-    this.look([values], (mount) => {
-      found = mount();
+    this.look([values], (mount, failing, score) => {
+      const seen = mount();
+      found = seen;
+      watch?.(() => seen, failing, score);
     });
     return found;
   }

@@ -1,3 +1,5 @@
+import type { Mount } from './ask.ts';
+
 /** Most limits among which the smallest conflict is looked for; a larger one is only made as small as it can be. */
 const LARGEST = 4;
 
@@ -7,19 +9,24 @@ const LARGEST = 4;
  */
 export class FailingSets {
   #sets: (readonly number[])[] = [];
-  readonly #seen = new Set<string>();
+  /** By set, the values of the first mount at which its limits failed. */
+  readonly #seen = new Map<string, readonly number[]>();
 
-  put(failing: readonly number[]): void {
+  put(failing: readonly number[], mount: () => Pick<Mount, 'values'>): void {
     const key = failing.join();
     if (this.#seen.has(key)) return;
-    this.#seen.add(key);
+    this.#seen.set(key, mount().values);
     const holds = (a: readonly number[], b: readonly number[]): boolean => b.every((it) => a.includes(it));
     if (this.#sets.some((known) => holds(failing, known))) return;
     this.#sets = [...this.#sets.filter((known) => !holds(known, failing)), failing];
   }
 
-  get sets(): readonly (readonly number[])[] {
-    return this.#sets;
+  /** For each set that is as asked, the values of a mount at which its limits fail. */
+  examples(isAsked: (failing: readonly number[]) => boolean): readonly (readonly number[])[] {
+    return this.#sets.flatMap((it) => {
+      const values = this.#seen.get(it.join());
+      return values !== undefined && isAsked(it) ? [values] : [];
+    });
   }
 
   /**

@@ -13,12 +13,18 @@ const orMost = (value: number | undefined): number =>
 /** Chances to fail below this are the same to an owner. */
 const NO_CHANCE = 1e-9;
 
-/** The chance that some limit fails: sampled where it was, else to first order. */
-const failsOf = ({ odds, fails = 0 }: Mount): number =>
+/** The chance that some limit fails: sampled where it was, else to first order; any chance where neither was. */
+const failsOf = ({ odds, fails = Number.POSITIVE_INFINITY }: Mount): number =>
   Math.max(NO_CHANCE, odds === undefined ? fails : 1 - odds.value);
 
 /** What a mount is judged by: less is better, closer than `same` is the same. */
-const GOALS: readonly { readonly best: Best; readonly of: (it: Mount) => number; readonly same: number }[] = [
+interface Goal {
+  readonly best: Best;
+  readonly of: (it: Mount) => number;
+  readonly same: number;
+}
+
+const GOALS: readonly Goal[] = [
   { best: 'room', of: (it) => -it.least, same: SAME },
   { best: 'odds', of: failsOf, same: 0 },
   { best: 'shims', of: (it) => orMost(it.shims), same: 0 },
@@ -70,23 +76,39 @@ function thinned(front: readonly Mount[]): readonly Mount[] {
   return front.filter((it) => kept.has(it));
 }
 
-/** Each with what no other of them is better at. */
-export function withBest(mounts: readonly Mount[]): readonly Proposal[] {
-  const reckoned = mounts.some((it) => it.fails !== undefined);
-  const goals = GOALS.filter((it) => it.best !== 'odds' || reckoned).map((it) => ({
-    ...it,
-    least: Math.min(...mounts.map(it.of)),
-  }));
+/** Negative when the first is better at a goal; at one where they are the same, at the goals in their order. */
+function compareAt(goal: Goal, a: Mount, b: Mount): number {
+  for (const { of, same } of [goal, ...GOALS]) {
+    const [mine, its] = [of(a), of(b)];
+    if (mine < its - same) return -1;
+    if (mine > its + same) return 1;
+  }
+  return 0;
+}
+
+/**
+ * Each with what it comes first at. A place is one mount's alone: of two that are the same at it the one that is better
+ * elsewhere has it. Where one of the others, that keep every limit as well, is better than all of them, none has it.
+ */
+export function withBest(mounts: readonly Mount[], others: readonly Mount[] = []): readonly Proposal[] {
+  const holding = others.filter((it) => it.failing.length === 0 && it.values.length > 0);
+  const isReckoned = mounts.some((it) => it.fails !== undefined || it.odds !== undefined);
+  const first = GOALS.filter((it) => it.best !== 'odds' || isReckoned).flatMap((goal) => {
+    const [top] = mounts.toSorted((a, b) => compareAt(goal, a, b));
+    if (top === undefined) return [];
+    const isBeaten = holding.some((it) => goal.of(it) < goal.of(top) - goal.same);
+    return isBeaten ? [] : [{ top, best: goal.best }];
+  });
   return mounts.map((it) => ({
     ...it,
-    best: goals.filter(({ of, least, same }) => of(it) <= least + same).map(({ best }) => best),
+    best: first.filter(({ top }) => top === it).map(({ best }) => best),
   }));
 }
 
 /** The mounts that no other beats, the most room first; a long list keeps its ends and what is spread between. */
-export function frontOf(mounts: readonly Mount[]): readonly Proposal[] {
+export function frontOf(mounts: readonly Mount[], others: readonly Mount[] = []): readonly Proposal[] {
   const front = mounts
     .filter((it) => !mounts.some((other) => beats(other, it)))
     .sort((a, b) => b.least - a.least || orMost(a.shims) - orMost(b.shims));
-  return withBest(thinned(front));
+  return withBest(thinned(front), others);
 }

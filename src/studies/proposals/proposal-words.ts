@@ -3,6 +3,9 @@ import { intervalWords } from '../chance-words.ts';
 import { capital, listed, told, type Words } from '../words.ts';
 import type { Best, Conflict, Freed, Loosening, Mount, Proposal } from './ask.ts';
 
+/** Limits named where several fail; the rest is counted. */
+const MOST_NAMED = 3;
+
 /** A freed choice at a value: `5 shims`, `the upper bracket at 812 mm`, `both feet at 790 mm`. */
 function choiceWords(freed: Freed, value: number, words: Words): string {
   const [first] = freed.moves;
@@ -38,51 +41,58 @@ const BEST: Readonly<Record<Best, string>> = {
   odds: 'the best odds',
 };
 
-/** The limit that is nearest, and the room it keeps. */
+/** The limit with the least room, and how much: `tightest limit: stock, 21 % in hand`; where it fails, by how much. */
 export function nearestWords({ limit, room }: Mount, words: Words): string {
-  if (limit === undefined) return 'no limit is measured here';
-  const { short, figure } = words.limit(limit);
-  if (Number.isNaN(room)) return `the nearest limit is ${short}`;
-  return room < 0
-    ? `the worst of them, ${short}, is ${figure(-room)} outside`
-    : `the nearest limit, ${short}, keeps ${figure(room)}`;
+  if (limit === undefined) return 'no limit has a figure here';
+  const { short, figures } = words.limit(limit);
+  if (Number.isNaN(room)) return `tightest limit: ${short}`;
+  const [size = ''] = figures([Math.abs(room)]);
+  if (room < 0) return `furthest outside: ${short}, by ${size}`;
+  return `tightest limit: ${short}, ${size} ${size.endsWith('%') ? 'in hand' : 'room'}`;
+}
+
+/** The limits that fail at a mount: `stock; skin (foot bolts); and 4 more`. */
+export function failingWords({ failing }: Pick<Mount, 'failing'>, words: Words): string {
+  const shorts = [...new Set(failing.map((it) => words.limit(it).short))];
+  const rest = shorts.length - MOST_NAMED;
+  return `${shorts.slice(0, MOST_NAMED).join('; ')}${rest > 0 ? `; and ${rest} more` : ''}`;
 }
 
 /** How likely it is that everything holds at a mount; empty where it was not worked out. */
 export const oddsWords = ({ odds }: Pick<Mount, 'odds'>): string =>
-  odds === undefined ? '' : `everything holds in ${intervalWords(odds)} of all cases`;
+  odds === undefined ? '' : `all limits are met in ${intervalWords(odds)} of all cases`;
 
 /** Why a proposal is told, in one sentence. */
 export function proposalSentence({ best, ...mount }: Proposal, words: Words): string {
   const what =
     best.length === 0
       ? 'Between the others'
-      : `${capital(listed(best.map((it) => BEST[it])))} of all mounts found that keep every limit`;
+      : `${capital(listed(best.map((it) => BEST[it])))} of the mounts tried that meet every limit`;
   return `${[what, nearestWords(mount, words), oddsWords(mount)].filter((it) => it !== '').join('; ')}.`;
 }
 
 const SHOWN: Readonly<Record<Conflict['shownBy'], string>> = {
   'every mount': '',
   'a search': '',
-  chance: ' That is not proved: a mount that keeps them may lie where nothing was looked at.',
+  chance: ' This is not proved: a mount that meets them may lie between those tried.',
 };
 
 /** Why nothing holds, and how sure that is. */
 export function conflictSentence({ limits, isSmallest, shownBy }: Conflict, words: Words): string {
   const names = [...new Set(limits.map((it) => words.limit(it).short))];
   if (names.length === 0) return 'No mount with an answer was found.';
-  const none = shownBy === 'every mount' ? 'No mount at all keeps' : 'No mount found keeps';
-  const more = isSmallest ? '' : ' Whether fewer limits than these conflict was not looked into.';
+  const none = shownBy === 'every mount' ? 'No mount meets' : 'No mount tried meets';
+  const more = isSmallest ? '' : ' There may be a smaller conflict among other limits.';
   const says =
     names.length === 1
       ? `${none} the limit on ${listed(names)}, whatever else is given up.`
-      : `${none} the limits on ${listed(names)} together; any fewer of them can be kept.`;
+      : `${none} the limits on ${listed(names)} together; without any one of them the others can be met.`;
   return `${says}${more}${SHOWN[shownBy]}`;
 }
 
-/** A change that would free it: `The least gap to the transom: 20 mm in place of 25 mm, and everything holds.` */
+/** A change that would free it: `Least clearance between the two rudders: with 90 mm instead of 110 mm, all limits can be met.` */
 export function looseningSentence({ name, from, to }: Loosening, words: Words): string {
   const { short, figure } = words.cell(name);
   const called = inputNamed(name)?.label ?? capital(short);
-  return `${called}: ${figure(to)} in place of ${figure(from)}, and everything holds.`;
+  return `${called}: with ${figure(to)} instead of ${figure(from)}, all limits can be met.`;
 }

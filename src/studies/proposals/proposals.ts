@@ -8,7 +8,7 @@ import { Archive, frontOf, withBest } from './front.ts';
 import { likeliest } from './likeliest.ts';
 import { loosen } from './loosen.ts';
 import { MountOdds } from './mount-odds.ts';
-import { NearMisses } from './near-misses.ts';
+import { NearestMiss } from './nearest-miss.ts';
 import { scenarioOdds, scenariosAt } from './other-scenarios.ts';
 import { countOf, search } from './search.ts';
 import { tidied } from './tidy.ts';
@@ -41,15 +41,23 @@ function rangesOf(ask: ProposalsAsk): PointRange[] {
         .filter((it) => it.input === name)
         .flatMap(({ sign }) => values.map((it) => (sign === 1 ? it : 0 - it))),
     );
-    const present = ask.present[n];
-    const values = present === undefined || Number.isNaN(present) ? all : [...all, present];
+    // The present mount and the scenarios may stand off the steps, and outside the usual range.
+    const theirs = [ask.present, ...ask.scenarios.map((it) => it.values)].map((it) => it[n] ?? Number.NaN);
+    const values = [...all, ...theirs.filter((it) => !Number.isNaN(it))];
     const whole = ask.freed.some((it) => it.whole && it.moves.some((move) => move.input === name));
     return { name, low: Math.min(...values), high: Math.max(...values), whole };
   });
 }
 
-/** The present mount as genes. */
-const genesNear = (ask: ProposalsAsk): Genes => genesAt(ask.freed, inputsOf(ask), ask.present);
+/** What the owner has already: the present mount, and the scenarios' choices where all are known. */
+const ownMounts = ({ present, scenarios }: ProposalsAsk): readonly (readonly number[])[] => [
+  present,
+  ...scenarios.map((it) => it.values).filter((values) => !values.some((it) => Number.isNaN(it))),
+];
+
+/** The same as genes. */
+const ownGenes = (ask: ProposalsAsk): readonly Genes[] =>
+  ownMounts(ask).map((values) => genesAt(ask.freed, inputsOf(ask), values));
 
 function check(ask: ProposalsAsk): void {
   const empty = ask.freed.find((it) => it.values.length === 0 || it.moves.length === 0);
@@ -60,18 +68,18 @@ function check(ask: ProposalsAsk): void {
 interface Found {
   archive: Archive;
   readonly sets: FailingSets;
-  readonly misses: NearMisses;
+  readonly miss: NearestMiss;
 }
 
 const watching = (found: Found, told: { news: boolean; holds: boolean }): Watch => {
-  const { sets, misses } = found;
+  const { sets, miss } = found;
   return (mount, failing, score) => {
     if (failing.length === 0) {
       told.holds = true;
       if (found.archive.put(mount())) told.news = true;
     } else if (!told.holds) {
-      sets.put(failing);
-      misses.put(mount, failing, score);
+      sets.put(failing, mount);
+      miss.put(mount, failing, score);
     }
   };
 };
@@ -86,7 +94,7 @@ function* conflictOf(
   /** Evaluations that the search before it had. */
   looked: number,
 ): Generator<Progress, Conflict | undefined, void> {
-  const { sets, misses, archive } = found;
+  const { sets, miss, archive } = found;
   const random = seeded(ask.seed + 1);
   const isEvery = countOf(ask.freed) <= looked;
   let shownBy: Conflict['shownBy'] = isEvery ? 'every mount' : 'chance';
@@ -101,7 +109,7 @@ function* conflictOf(
       evaluations,
       watch,
       judged,
-      first: [genesNear(ask)],
+      first: ownGenes(ask),
       firstThatHolds: true,
     });
     if (archive.mounts.length > 0) return undefined;
@@ -111,7 +119,7 @@ function* conflictOf(
     }
     smallest = sets.smallest();
   }
-  const nearest = misses.nearest;
+  const nearest = miss.mount;
   if (nearest === undefined)
     return { limits: [], isSmallest: true, shownBy, nearest: NOTHING, loosenings: [] };
   const { limits = [], isSmallest = true } = smallest ?? {};
@@ -120,7 +128,12 @@ function* conflictOf(
     isSmallest,
     shownBy,
     nearest,
-    loosenings: yield* loosen(evaluators, ask, misses.mounts, ranges),
+    loosenings: yield* loosen(
+      evaluators,
+      ask,
+      { bench, sets, isEvery, conflict: shownBy === 'chance' ? [] : limits },
+      ranges,
+    ),
   };
 }
 
@@ -134,7 +147,7 @@ function* withOdds(plain: Proposals, odds: MountOdds): Generator<Progress, Propo
     shown.push({ ...mount, odds: yield* oddsOf(mount, n) });
   const { present } = plain;
   const now = present === NOTHING ? present : { ...present, odds: yield* oddsOf(present, shown.length) };
-  return { ...plain, proposals: withBest(shown), present: now };
+  return { ...plain, proposals: shown.map((it) => ({ ...it, best: [] })), present: now };
 }
 
 /**
@@ -152,14 +165,13 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
   );
   const { road } = evaluator;
   const bench = new Bench(ask, evaluator);
-  const found: Found = { archive: new Archive(), sets: new FailingSets(), misses: new NearMisses() };
+  const found: Found = { archive: new Archive(), sets: new FailingSets(), miss: new NearestMiss() };
   const told = { news: false, holds: false };
   const watch = watching(found, told);
-  const present = bench.mountAt(ask.present) ?? NOTHING;
-  if (present.failing.length === 0 && present !== NOTHING) found.archive.put(present);
+  const [present = NOTHING] = ownMounts(ask).map((it) => bench.mountAt(it, watch) ?? NOTHING);
 
   const answer = (mounts: readonly Mount[], scenarios: Proposals['scenarios'] = []): Proposals => ({
-    proposals: frontOf(mounts),
+    proposals: frontOf(mounts, [present, ...scenarios.map((it) => it.mount)]),
     present,
     scenarios,
     looked: bench.looked,
@@ -173,7 +185,7 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
     random: seeded(ask.seed),
     evaluations: most - forOdds,
     watch,
-    first: [genesNear(ask)],
+    first: ownGenes(ask),
   });
   let steady = BETWEEN_REPORTS;
   for (let step = steps.next(); step.done !== true; step = steps.next()) {
@@ -208,5 +220,7 @@ export function* proposals(evaluators: Evaluators, ask: ProposalsAsk): Study<Pro
   const done = plain.proposals.length + 1;
   const withTheirs = scenarioOdds(evaluators, ask, ranges, scenarios);
   const stage = { done, of: done + scenarios.length, stage: ODDS_STAGE };
-  return { ...likely, scenarios: yield* staged(withTheirs, stage) };
+  const theirs = yield* staged(withTheirs, stage);
+  const others = [likely.present, ...theirs.map((it) => it.mount)];
+  return { ...likely, scenarios: theirs, proposals: withBest(likely.proposals, others) };
 }

@@ -1,6 +1,6 @@
 import type { Progress } from '../study.ts';
 import type { Freed } from './ask.ts';
-import type { Bench, Genes, Watch } from './bench.ts';
+import type { Bench, Genes, Seen, Watch } from './bench.ts';
 
 /** Mounts kept for each case. */
 const CROWD = 14;
@@ -8,6 +8,8 @@ const CROWD = 14;
 const MOST_CASES = 44;
 /** Rounds without any gain after which a crowd has come to its end, and a new one is drawn. */
 const PATIENCE = 30;
+/** Rounds without one mount that was not looked at before, after which the search ends. */
+const ALL_SEEN = 2 * PATIENCE;
 
 export interface SearchAsk {
   readonly freed: readonly Freed[];
@@ -96,7 +98,7 @@ function neighbours(genes: Genes, { fixed }: Case, freed: readonly Freed[]): Gen
 }
 
 /** Mounts looked at together where every one is. */
-const TOGETHER = 512;
+export const TOGETHER = 512;
 
 /** How many mounts there are. */
 export const countOf = (freed: readonly Freed[]): number =>
@@ -139,6 +141,17 @@ export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, numbe
   const progress = (): Progress => ({ done: used(), of: Math.max(evaluations, used()) });
   const held = (it: Pick<Case, 'fixed'>, genes: Genes): Genes =>
     genes.map((gene, i) => ((it.fixed[i] as number) >= 0 ? (it.fixed[i] as number) : gene));
+  const scores = new Map<string, number>();
+  /** The scores of mounts, each of which is looked at once however often it comes up. */
+  const lookAt = (mounts: readonly Genes[]): number[] => {
+    const keys = mounts.map((genes) => genes.join());
+    const fresh = new Map(keys.flatMap((key, n) => (scores.has(key) ? [] : [[key, mounts[n] as Genes]])));
+    const seen = fresh.size === 0 ? [] : bench.lookAt([...fresh.values()], watch, judged);
+    [...fresh.keys()].forEach((key, n) => {
+      scores.set(key, (seen[n] as Seen).score);
+    });
+    return keys.map((key) => scores.get(key) as number);
+  };
   const drawn = (fixed: readonly number[]): Genes =>
     held(
       { fixed },
@@ -150,14 +163,14 @@ export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, numbe
       ...given.map((genes) => held(it, genes)),
       ...Array.from({ length: Math.max(4, CROWD - given.length) }, () => drawn(it.fixed)),
     ];
-    it.scores = bench.lookAt(it.crowd, watch, judged).map((seen) => seen.score);
+    it.scores = lookAt(it.crowd);
     it.high = Math.max(...it.scores);
     it.best = Math.max(it.best, it.high);
     it.idle = 0;
   };
   const evolve = (it: Case): void => {
     const children = it.crowd.map((_, parent) => childOf(it, parent, freed, random));
-    bench.lookAt(children, watch, judged).forEach(({ score }, n) => {
+    lookAt(children).forEach((score, n) => {
       if (score < (it.scores[n] as number)) return;
       it.crowd[n] = children[n] as Genes;
       it.scores[n] = score;
@@ -171,11 +184,10 @@ export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, numbe
   const walk = (it: Case): boolean => {
     const at = it.scores.indexOf(it.high);
     const around = neighbours(it.crowd[at] as Genes, it, freed);
-    const seen = around.length === 0 ? [] : bench.lookAt(around, watch, judged);
-    const scores = seen.map((mount) => mount.score);
-    const high = Math.max(Number.NEGATIVE_INFINITY, ...scores);
+    const theirs = lookAt(around);
+    const high = Math.max(Number.NEGATIVE_INFINITY, ...theirs);
     if (high <= it.high) return false;
-    it.crowd[at] = around[scores.indexOf(high)] as Genes;
+    it.crowd[at] = around[theirs.indexOf(high)] as Genes;
     it.scores[at] = high;
     it.high = high;
     it.best = Math.max(it.best, high);
@@ -199,11 +211,13 @@ export function* search(bench: Bench, ask: SearchAsk): Generator<Progress, numbe
     yield progress();
     if (ask.firstThatHolds === true && best() >= 1) return best();
   }
-  while (!isOver()) {
+  for (let idle = 0; !isOver() && idle < ALL_SEEN; ) {
+    const before = used();
     for (const it of cases) {
       if (it.idle < PATIENCE) evolve(it);
       else if (!walk(it)) begin(it, []);
     }
+    idle = used() > before ? 0 : idle + 1;
     yield progress();
   }
   return best();

@@ -1,7 +1,12 @@
 import { inputNamed } from '../../plan/book.ts';
 import { BOUNDS } from '../../session/remedy-ask.ts';
 import type { Conflict, Loosening } from '../../studies/proposals/ask.ts';
-import { conflictSentence, looseningSentence, nearestWords } from '../../studies/proposals/proposal-words.ts';
+import {
+  conflictSentence,
+  failingWords,
+  looseningSentence,
+  nearestWords,
+} from '../../studies/proposals/proposal-words.ts';
 import type { Words } from '../../studies/words.ts';
 import { cellHref } from '../parts/cell-href.ts';
 
@@ -9,7 +14,7 @@ import { cellHref } from '../parts/cell-href.ts';
 function whose({ name }: Loosening): string {
   const cell = inputNamed(name);
   if (cell?.kind === 'choice') return 'That is yours to accept, unless the gear’s manual asks for more.';
-  if (BOUNDS.has(name)) return 'Only the gear’s maker can say whether that may be.';
+  if (BOUNDS.has(name)) return 'Only the gear’s maker can say whether that is allowed.';
   return 'That takes another part; ask the gear’s maker before you count on it.';
 }
 
@@ -22,16 +27,17 @@ interface Props {
 /** Why nothing holds, and the least single changes that would free it. */
 export function ConflictView({ conflict, changes, words }: Props) {
   const { nearest, loosenings } = conflict;
-  const failing = nearest.failing.map((it) => words.limit(it).short).join(', ');
   return (
     <div>
       <p>{conflictSentence(conflict, words)}</p>
       <p className="type-small">
-        Nearest to it: {changes(nearest)}. There {failing} {nearest.failing.length === 1 ? 'fails' : 'fail'};{' '}
+        Nearest: {changes(nearest)}. Not met there: {failingWords(nearest, words)};{' '}
         {nearestWords(nearest, words)}.
       </p>
       {loosenings.length === 0 ? (
-        <p className="type-small">No single bound or gear value, changed inside its usual range, frees it.</p>
+        <p className="type-small">
+          No single bound or gear value, changed within its usual range, makes all limits possible.
+        </p>
       ) : (
         <ul>
           {loosenings.map((it) => (

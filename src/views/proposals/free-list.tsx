@@ -23,7 +23,7 @@ export function FreeList({ plan, free, onFree }: Props) {
   };
   return (
     <fieldset className="proposals-free">
-      <legend className="type-section">Free to move</legend>
+      <legend className="type-section">Let these change</legend>
       <div className="proposals-choices type-small">
         {freeChoices.map((choice) => {
           const held = heldBy(plan, choice);

@@ -1,10 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Plan } from '../../plan/plan.ts';
-import { stepOf } from '../../plan/step-of.ts';
 import type { Session } from '../../session/session.ts';
-import { freedAmong, usuallyFreed } from '../../session/studies/free-choices.ts';
-import { proposalsAsk } from '../../session/studies/proposals-ask.ts';
-import type { StudyCall } from '../../session/studies/registry.ts';
+import { freeIn, proposalsCall } from '../../session/studies/proposals-call.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { tryValues } from '../../session/try-values.ts';
 import { inputsOf, type Mount, type Proposals } from '../../studies/proposals/ask.ts';
@@ -24,35 +21,18 @@ import './proposals.css';
 export function ProposalsPanel() {
   const session = useSession();
   const plan = usePlan();
-  const [settings, set] = useStudySettings('proposals');
-  const struts = useLook(useCallback((it: Session) => it.value('strut_count'), []));
-  const free = useMemo(
-    () => (Array.isArray(settings.free) ? (settings.free as readonly string[]) : usuallyFreed(struts)),
-    [settings.free, struts],
-  );
+  const [, set] = useStudySettings('proposals');
+  useLook(useCallback((it: Session) => it.value('strut_count'), []));
+  const free = freeIn(plan, session);
   const { units, ownCells, limits } = plan;
   const words = useMemo(() => studyWords({ units, ownCells, limits }), [units, ownCells, limits]);
-  const ask = useMemo(
-    () =>
-      proposalsAsk({
-        plan,
-        scenario: plan.active,
-        free,
-        value: (name) => session.value(name),
-        stepOf: (cell) => stepOf(cell, plan.units),
-      }),
-    [plan, free, session],
-  );
-  const isAsked = freedAmong(plan, free).length > 0;
-  const call: StudyCall<'proposals'> = {
-    study: 'proposals',
-    ask,
-    key: `${ask.freed.map((it) => it.name).join(' ')} ${units} ${ask.readings?.share ?? 0}`,
-  };
-  const { value, stale, why, progress } = useStudy(isAsked ? call : undefined);
+  const names = free.join(' ');
+  const call = useMemo(() => proposalsCall(plan, session, names.split(' ')), [plan, session, names]);
+  const { value, stale, why, progress } = useStudy(call);
   const found = stale ? ((progress?.soFar as Proposals | undefined) ?? value) : value;
-  const inputs = inputsOf(ask);
-  const changes = (mount: Mount): string => changeWords(mount, ask.present, ask.freed, inputs, words);
+  const { present = [], freed = [] } = call?.ask ?? {};
+  const inputs = inputsOf({ freed });
+  const changes = (mount: Mount): string => changeWords(mount, present, freed, inputs, words);
 
   const [told, setTold] = useState<string>();
   const [tried, setTried] = useState<Plan>();
@@ -65,18 +45,23 @@ export function ProposalsPanel() {
   };
 
   return (
-    <section className="proposals" data-view="proposals" aria-label="Proposals" aria-busy={stale && isAsked}>
+    <section
+      className="proposals"
+      data-view="proposals"
+      aria-label="Proposals"
+      aria-busy={stale && call !== undefined}
+    >
       <FreeList plan={plan} free={free} onFree={(names) => set({ free: names })} />
-      {!isAsked && <p>Free at least one choice; the search moves only what you free.</p>}
-      {why !== undefined && <p>No proposals could be made: {why}</p>}
-      {isAsked && why === undefined && (
+      {call === undefined && <p>Tick at least one choice: the search changes only what is ticked.</p>}
+      {why !== undefined && <p>Proposals could not be worked out: {why}</p>}
+      {call !== undefined && why === undefined && (
         <p className="proposals-said type-small" aria-live="polite">
           <span className="base-soft">
             {stale
               ? progress === undefined
                 ? 'Looking for mounts.'
                 : `${progress.stage ?? 'Looking for mounts'}: ${progress.done.toLocaleString('en')} of ${progress.of.toLocaleString('en')}.`
-              : `${value?.looked.toLocaleString('en') ?? 0} mounts looked at.`}
+              : `${value?.looked.toLocaleString('en') ?? 0} mounts tried.`}
           </span>
           {tried === plan && (
             <Action icon="undo" says="Undo the proposal tried" onPress={() => session.undo()}>
@@ -86,7 +71,7 @@ export function ProposalsPanel() {
         </p>
       )}
       {told !== undefined && <p role="alert">{told}</p>}
-      {isAsked && why === undefined && found !== undefined && (
+      {call !== undefined && why === undefined && found !== undefined && (
         <>
           {found.conflict !== undefined && (
             <ConflictView conflict={found.conflict} changes={changes} words={words} />

@@ -41,15 +41,15 @@ export function ProposalsTable({ found, words }: Props) {
                 <th scope="col">Mount</th>
                 <th scope="col">Least room</th>
                 <th scope="col" className="proposals-words">
-                  Nearest limit
+                  Tightest limit
                 </th>
                 <th scope="col" className="proposals-words">
-                  Every limit holds in
+                  All limits met in
                 </th>
                 <th scope="col">Shims</th>
                 <th scope="col">Lower and foot bolt</th>
                 <th scope="col" className="proposals-words">
-                  Limits that fail
+                  Limits not met
                 </th>
               </tr>
             </thead>

@@ -15,6 +15,7 @@ import type { Words } from '../../studies/words.ts';
 import { Action } from '../parts/action.tsx';
 import { glide } from '../parts/glide.ts';
 import { useLimit, usePlan, useSession } from '../use-session.ts';
+import { MountInstead } from './mount-instead.tsx';
 import { RemedyRoom } from './remedy-room.tsx';
 import { useRemedies, useRemedySentence } from './use-remedies.ts';
 import './remedies.css';
@@ -45,6 +46,12 @@ export function Remedies({ limit }: { readonly limit: string }) {
             new Map(first.sets.map((it) => [it.input, it.value])),
             `${namesOf(inputs)} tried`,
           );
+    setTold(done.ok ? undefined : done.why);
+    setTried(done.ok ? session.plan : undefined);
+  };
+  const takeMount = (values: ReadonlyMap<string, number>): void => {
+    glide();
+    const done = tryValues(session, values, 'A proposal tried');
     setTold(done.ok ? undefined : done.why);
     setTried(done.ok ? session.plan : undefined);
   };
@@ -85,6 +92,9 @@ export function Remedies({ limit }: { readonly limit: string }) {
               />
             ))}
           </ul>
+          {value.remedies.every((it) => it.first.failing > value.failing) && (
+            <MountInstead words={words} onUse={takeMount} />
+          )}
         </>
       )}
     </div>

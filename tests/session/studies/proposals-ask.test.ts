@@ -4,6 +4,8 @@ import { type Plan, readingOf } from '../../../src/plan/plan.ts';
 import { freeChoices, freedAmong, heldBy, usuallyFreed } from '../../../src/session/studies/free-choices.ts';
 import { proposalsAsk } from '../../../src/session/studies/proposals-ask.ts';
 import { inputsOf } from '../../../src/studies/proposals/ask.ts';
+import { contentsOf } from '../../../src/workbook/contents.ts';
+import { uses } from '../../../src/workbook/loops.ts';
 import { planFrom } from '../../plan/edit/edits.ts';
 import { demoPlan } from '../../studies/plan-points.ts';
 
@@ -13,6 +15,7 @@ const askOf = (plan: Plan, free: readonly string[] = usuallyFreed(2)) =>
     scenario: plan.active,
     free,
     value: (name) => readingOf(plan, name)?.value ?? null,
+    uses: uses(contentsOf(plan, plan.active)),
     stepOf: (cell) => cell.step ?? 1,
   });
 
@@ -49,6 +52,17 @@ describe('what a search for proposals may move', () => {
       expect([...it.values].sort((a, b) => a - b)).toEqual(it.values);
     }
   });
+});
+
+it('knows which limits follow from what might be given way on', () => {
+  const limitsOf = (name: string) => askOf(demoPlan()).loosened.find((it) => it.name === name)?.limits;
+  expect(limitsOf('rudder_gap_min')).toEqual(
+    expect.arrayContaining(['rudder_gap', 'rudder_gap_swung', 'shaft_gap']),
+  );
+  expect(limitsOf('rudder_gap_min')).not.toContain('bearing_gap');
+  // The reach of the bracket moves the shaft and with it nearly everything aft, but not what lies along it.
+  expect(limitsOf('lower_reach')).toEqual(expect.arrayContaining(['rudder_gap', 'bolt_utilisation']));
+  expect(limitsOf('lower_reach')).not.toContain('drive_headroom');
 });
 
 it('gives way on bounds and measures of parts alone: on no strength, load or factor', () => {

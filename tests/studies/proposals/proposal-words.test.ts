@@ -4,6 +4,7 @@ import type { Mount } from '../../../src/studies/proposals/ask.ts';
 import {
   changeWords,
   conflictSentence,
+  failingWords,
   looseningSentence,
   nearestWords,
   proposalSentence,
@@ -49,36 +50,40 @@ it('says what a proposal changes, and nothing that stays', () => {
 
 it('says why a proposal is told', () => {
   expect(proposalSentence({ ...mount, best: ['shims', 'bolts'] }, words)).toBe(
-    'The fewest shims and the shortest bolts of all mounts found that keep every limit; the nearest limit, rudder gap, keeps 6.9 mm.',
+    'The fewest shims and the shortest bolts of the mounts tried that meet every limit; tightest limit: rudder gap, 6.9 mm room.',
   );
   const odds = { value: 0.933, low: 0.922, high: 0.944 };
   expect(proposalSentence({ ...mount, odds, best: ['odds'] }, words)).toBe(
-    'The best odds of all mounts found that keep every limit; the nearest limit, rudder gap, keeps 6.9 mm; everything holds in 93.3 % (92.2 % to 94.4 %) of all cases.',
+    'The best odds of the mounts tried that meet every limit; tightest limit: rudder gap, 6.9 mm room; all limits are met in 93.3 % (92.2 % to 94.4 %) of all cases.',
   );
-  expect(nearestWords({ ...mount, room: -5.3 }, words)).toBe(
-    'the worst of them, rudder gap, is 5.3 mm outside',
+  expect(nearestWords({ ...mount, room: -5.3 }, words)).toBe('furthest outside: rudder gap, by 5.3 mm');
+  expect(nearestWords({ ...mount, limit: 'stock_utilisation', room: 0.214 }, words)).toBe(
+    'tightest limit: stock, 21 % in hand',
   );
   expect(proposalSentence({ ...mount, best: [] }, words)).toBe(
-    'Between the others; the nearest limit, rudder gap, keeps 6.9 mm.',
+    'Between the others; tightest limit: rudder gap, 6.9 mm room.',
   );
 });
 
 it('says what conflicts, and what would free it', () => {
   const conflict = { nearest: mount, loosenings: [], isSmallest: true, shownBy: 'a search' } as const;
   expect(conflictSentence({ ...conflict, limits: ['rudder_gap', 'bolt_utilisation'] }, words)).toBe(
-    'No mount found keeps the limits on rudder gap and lower bolts together; any fewer of them can be kept.',
+    'No mount tried meets the limits on rudder gap and lower bolts together; without any one of them the others can be met.',
   );
   expect(conflictSentence({ ...conflict, limits: ['rudder_gap'] }, words)).toBe(
-    'No mount found keeps the limit on rudder gap, whatever else is given up.',
+    'No mount tried meets the limit on rudder gap, whatever else is given up.',
   );
   const many = ['rudder_gap', 'bolt_utilisation', 'shim_stack'];
   expect(conflictSentence({ ...conflict, limits: many, isSmallest: false, shownBy: 'chance' }, words)).toBe(
-    'No mount found keeps the limits on rudder gap, lower bolts and shim stack together; any fewer of them can be kept. Whether fewer limits than these conflict was not looked into. That is not proved: a mount that keeps them may lie where nothing was looked at.',
+    'No mount tried meets the limits on rudder gap, lower bolts and shim stack together; without any one of them the others can be met. There may be a smaller conflict among other limits. This is not proved: a mount that meets them may lie between those tried.',
   );
   expect(conflictSentence({ ...conflict, limits: ['rudder_gap'], shownBy: 'every mount' }, words)).toBe(
-    'No mount at all keeps the limit on rudder gap, whatever else is given up.',
+    'No mount meets the limit on rudder gap, whatever else is given up.',
   );
+  expect(failingWords({ failing: ['rudder_gap', 'stock_utilisation'] }, words)).toBe('rudder gap; stock');
+  const five = ['rudder_gap', 'stock_utilisation', 'bolt_utilisation', 'shim_stack', 'bearing_gap'];
+  expect(failingWords({ failing: five }, words)).toBe('rudder gap; stock; lower bolts; and 2 more');
   expect(looseningSentence({ name: 'rudder_gap_min', from: 50, to: 44, mount }, words)).toBe(
-    'Least clearance between the two rudders: 44 mm in place of 50 mm, and everything holds.',
+    'Least clearance between the two rudders: with 44 mm instead of 50 mm, all limits can be met.',
   );
 });

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { normalBelow } from '../../../src/calc/uncertainty/normal.ts';
 import { readingOf } from '../../../src/plan/plan.ts';
 import type { Evaluators } from '../../../src/studies/points.ts';
-import type { Best, ProposalsAsk } from '../../../src/studies/proposals/ask.ts';
+import type { Best, Mount, ProposalsAsk } from '../../../src/studies/proposals/ask.ts';
 import { Bench } from '../../../src/studies/proposals/bench.ts';
-import { Archive, frontOf } from '../../../src/studies/proposals/front.ts';
+import { Archive, frontOf, withBest } from '../../../src/studies/proposals/front.ts';
 import { proposals } from '../../../src/studies/proposals/proposals.ts';
 import { finish } from '../../../src/studies/study.ts';
 import { plainEvaluators } from '../map/plain-map.ts';
@@ -222,6 +222,52 @@ describe('feet that move together', () => {
   });
 });
 
+describe('what is called best', () => {
+  const mount = (over: Partial<Mount>): Mount => ({
+    values: [over.least ?? 0, over.shims ?? 0, over.bolts ?? 0],
+    least: 0.1,
+    limit: undefined,
+    room: 1,
+    failing: [],
+    shims: 3,
+    bolts: 100,
+    ...over,
+  });
+
+  it('is one mount alone at each thing', () => {
+    const front = frontOf([
+      mount({ least: 0.3, shims: 4, bolts: 120 }),
+      mount({ least: 0.2, shims: 3, bolts: 110 }),
+      mount({ least: 0.1, shims: 3, bolts: 100 }),
+    ]);
+    expect(front.map((it) => it.best)).toEqual([['room'], ['shims'], ['bolts']]);
+    const alike = withBest([mount({ values: [1] }), mount({ values: [2] })]);
+    expect(alike.map((it) => it.best)).toEqual([['room', 'shims', 'bolts'], []]);
+  });
+
+  it('is not one that is worse than the present mount or a scenario that keeps every limit', () => {
+    const mounts = [mount({ least: 0.2 })];
+    const better = mount({ least: 0.25, shims: 5 });
+    expect(withBest(mounts, [better])[0]?.best).toEqual(['shims', 'bolts']);
+    expect(withBest(mounts, [{ ...better, failing: ['gap'] }])[0]?.best).toEqual(['room', 'shims', 'bolts']);
+  });
+
+  it('reckons with the present mount and the scenarios, off the steps as they stand', () => {
+    const limits: readonly PlainLimit[] = [
+      { name: 'peak', of: (at) => 10 - Math.abs(at('a') - 4.3), low: 8 },
+    ];
+    const ask = proposalsAsk({ freed: [free('a', stepsOf(0, 20, 2))], present: [19], bolts: [] });
+    const evaluators = plainEvaluators(limits, { a: 19 });
+    const alone = finish(proposals(evaluators, ask)).proposals;
+    expect(alone[0]?.values).toEqual([4]);
+    const scenarios = [{ name: 'Mine', values: [4.3] }];
+    const found = finish(proposals(evaluators, { ...ask, scenarios }));
+    expect(found.proposals[0]).toMatchObject({ values: [4.3], best: expect.arrayContaining(['room']) });
+    const stands = finish(proposals(evaluators, { ...ask, present: [4.2] }));
+    expect(stands.proposals[0]?.values).toEqual([4.2]);
+  });
+});
+
 describe('when nothing holds', () => {
   const limits: readonly PlainLimit[] = [
     { name: 'always', of: () => 0.5, high: 1 },
@@ -243,8 +289,8 @@ describe('when nothing holds', () => {
           present: [0, 0],
           bolts: [],
           loosened: [
-            { name: 'bound', present: 4, values: stepsOf(0, 12, 0.5), span: 12 },
-            { name: 'idle', present: 0, values: stepsOf(0, 1, 0.1), span: 1 },
+            { name: 'bound', present: 4, values: stepsOf(0, 12, 0.5), span: 12, limits: ['high'] },
+            { name: 'idle', present: 0, values: stepsOf(0, 1, 0.1), span: 1, limits: [] },
           ],
         }),
       ),
@@ -255,6 +301,22 @@ describe('when nothing holds', () => {
     expect(conflict?.loosenings).toHaveLength(1);
     expect(conflict?.loosenings[0]).toMatchObject({ name: 'bound', from: 4, to: 6 });
     expect(conflict?.loosenings[0]?.mount.values).toEqual([6, 6]);
+  });
+
+  it('never calls nearest a mount at which more limits fail than now', () => {
+    // Now one limit fails by all of its bound; elsewhere two fail by next to nothing.
+    const rivals: readonly PlainLimit[] = [
+      { name: 'one', of: (at) => (at('a') === 0 ? -20 : 9.9), low: 10 },
+      { name: 'other', of: (at) => (at('a') === 0 ? 20 : 9.9), low: 10 },
+    ];
+    const few = proposalsAsk({ freed: [free('a', stepsOf(0, 20, 1))], present: [0], bolts: [] });
+    const { conflict, present } = finish(proposals(plainEvaluators(rivals, { a: 0 }), few));
+    expect(present.failing).toEqual(['one']);
+    expect(conflict?.nearest.failing).toEqual(['one']);
+    // The present mount, though off the steps.
+    const off: readonly PlainLimit[] = [{ name: 'near', of: (at) => Math.abs(at('a') - 3.5), high: -1 }];
+    const stands = finish(proposals(plainEvaluators(off, { a: 3.5 }), { ...few, present: [3.5] }));
+    expect(stands.conflict?.nearest.values).toEqual([3.5]);
   });
 
   it('finds a conflict of seven limits, and says what it rests on', () => {

@@ -3,6 +3,7 @@ import type { InputCell, Page } from '../plan/template.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
 import { Announcer } from '../views/frame/announcer.tsx';
+import { FaultPlate } from '../views/frame/fault-plate.tsx';
 import { LeadSentence } from '../views/frame/lead-sentence.tsx';
 import { PlanTitle } from '../views/frame/plan-title.tsx';
 import { type Shape, useShape } from '../views/frame/shape.ts';
@@ -11,12 +12,13 @@ import { TitleBlock } from '../views/frame/title-block.tsx';
 import { WorstStrip } from '../views/frame/worst-strip.tsx';
 import { NotJudged } from '../views/not-judged/not-judged.tsx';
 import { ResultsPage } from '../views/results/results-page.tsx';
-import { useReady } from '../views/use-session.ts';
+import { useReady, useSession } from '../views/use-session.ts';
 import { useDeckLight } from './deck-light.ts';
 import type { Kept } from './kept.ts';
 import { KeptWords } from './kept-words.tsx';
 import { Bar, Names } from './names.tsx';
 import { go, type Place, useAskedCell, usePlace } from './route.ts';
+import { savePlan } from './save-plan.ts';
 import {
   FitUp,
   GridView,
@@ -36,6 +38,7 @@ import {
   SweepPanel,
 } from './slots.tsx';
 import { StudiesPlace } from './studies-place.tsx';
+import { StudyNotice } from './study-notice.tsx';
 import '../views/frame/frame.css';
 
 const FORM: Partial<Record<Place, Page>> = { boat: 'Boat', gear: 'Gear', mount: 'Mount' };
@@ -74,6 +77,7 @@ interface Props {
 
 /** The page: its names, the drawing, what is being worked on, the limits, the chart, the title block. */
 export function App({ kept }: Props) {
+  const session = useSession();
   const shape = useShape();
   // With the limits always in sight, the places that show them alone are the form's.
   const goal = usePlace();
@@ -130,6 +134,8 @@ export function App({ kept }: Props) {
           )}
         </div>
       </div>
+      <FaultPlate onSave={() => savePlan(session.plan)} />
+      <StudyNotice />
       <LostDoor kept={kept} />
       {!inColumns && <Bar place={place} />}
       {(inColumns || place === 'board') && (

@@ -4,6 +4,7 @@ import type { Keeper, KeepState } from './keep/keeper.ts';
 import { type Observable, Subject } from './keep/observable.ts';
 import type { Shelf } from './keep/shelf.ts';
 import type * as tailModule from './keep/tail.ts';
+import { loadFault } from './load-fault.ts';
 
 /** Loaded with the store, after the page is up. */
 type Tails = typeof tailModule;
@@ -28,6 +29,15 @@ export class Kept {
 
   /** Shows the plan last kept in this browser, else the first demo boat, and keeps it from then on. */
   async start(session: Session): Promise<void> {
+    try {
+      await this.#start(session);
+    } catch (error) {
+      const why = `The part of the page that keeps plans ${loadFault(error)} Load the page again.`;
+      this.#state.set({ state: 'not kept', why });
+    }
+  }
+
+  async #start(session: Session): Promise<void> {
     const [{ Shelf }, { browserWorld }, tails] = await Promise.all([
       import('./keep/shelf.ts'),
       import('./keep/browser-world.ts'),

@@ -1,18 +1,10 @@
 import { useSyncExternalStore } from 'react';
-import { writePlan } from '../plan/file/write-plan.ts';
-import type { Plan } from '../plan/plan.ts';
 import { LostPlate } from '../views/plan-file/lost-plate.tsx';
 import { PlanPanel } from '../views/plan-file/plan-panel.tsx';
 import { useSession } from '../views/use-session.ts';
 import { downloadText } from './keep/download-text.ts';
-import { planFileName } from './keep/plan-file-name.ts';
 import type { Kept } from './kept.ts';
-
-function savePlan(plan: Plan): string {
-  const name = planFileName(plan.title);
-  downloadText(name, writePlan(plan));
-  return name;
-}
+import { savePlan } from './save-plan.ts';
 
 interface Props {
   readonly kept: Kept;

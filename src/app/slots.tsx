@@ -1,54 +1,33 @@
-import { type ComponentProps, lazy, type ReactNode } from 'react';
+import type { ComponentProps, ReactNode } from 'react';
 import type { PictureAsk } from '../session/own-boat/picture-ask.ts';
 import { LimitBoard } from '../views/board/limit-board.tsx';
 import { RemedyRoom } from '../views/remedies/remedy-room.tsx';
 import type { Kept } from './kept.ts';
+import { part } from './part.tsx';
 import { Slot } from './slot.tsx';
 
 // Parts that load when they are first shown, so that the form paints before them.
 
-const LazySide = lazy(async () => ({
-  default: (await import('../views/drawing/side-drawing.tsx')).SideDrawing,
-}));
-const LazyReading = lazy(async () => ({
-  default: (await import('../views/drawing/reading-picture.tsx')).ReadingPicture,
-}));
-const LazyStep = lazy(async () => ({
-  default: (await import('../views/drawing/step-picture.tsx')).StepPicture,
-}));
-const LazyTable = lazy(async () => ({
-  default: (await import('../views/drawing/table-picture.tsx')).TablePicture,
-}));
-const LazySweep = lazy(async () => ({
-  default: (await import('../views/charts/sweep-panel.tsx')).SweepPanel,
-}));
-const LazyRemedies = lazy(async () => ({
-  default: (await import('../views/remedies/remedies.tsx')).Remedies,
-}));
-const LazySentence = lazy(async () => ({
-  default: (await import('../views/remedies/remedies.tsx')).RemedySentence,
-}));
-const LazyScenarios = lazy(async () => ({
-  default: (await import('../views/scenarios/scenario-panel.tsx')).ScenarioPanel,
-}));
-const LazyPlan = lazy(async () => ({ default: (await import('./plan-door.tsx')).PlanDoor }));
-const LazyPaper = lazy(async () => ({ default: (await import('./paper-door.tsx')).PaperDoor }));
-const LazyLost = lazy(async () => ({ default: (await import('./plan-door.tsx')).LostDoor }));
-const LazyOwnBoat = lazy(async () => ({ default: (await import('../views/own-boat/own-boat.tsx')).OwnBoat }));
-const LazyOwnCells = lazy(async () => ({
-  default: (await import('../views/own-cells/own-cells.tsx')).OwnCells,
-}));
-const LazySurvey = lazy(async () => ({
-  default: (await import('../views/survey/survey-page.tsx')).SurveyPage,
-}));
-const LazyFitUp = lazy(async () => ({ default: (await import('../views/fit-up/fit-up.tsx')).FitUp }));
-const LazyReference = lazy(async () => ({
-  default: (await import('../views/reference/reference.tsx')).Reference,
-}));
-const LazyOrder = lazy(async () => ({ default: (await import('./order-door.tsx')).OrderDoor }));
+const LazySide = part(async () => (await import('../views/drawing/side-drawing.tsx')).SideDrawing);
+const LazyReading = part(async () => (await import('../views/drawing/reading-picture.tsx')).ReadingPicture);
+const LazyStep = part(async () => (await import('../views/drawing/step-picture.tsx')).StepPicture);
+const LazyTable = part(async () => (await import('../views/drawing/table-picture.tsx')).TablePicture);
+const LazySweep = part(async () => (await import('../views/charts/sweep-panel.tsx')).SweepPanel);
+const LazyRemedies = part(async () => (await import('../views/remedies/remedies.tsx')).Remedies);
+const LazySentence = part(async () => (await import('../views/remedies/remedies.tsx')).RemedySentence);
+const LazyScenarios = part(async () => (await import('../views/scenarios/scenario-panel.tsx')).ScenarioPanel);
+const LazyPlan = part(async () => (await import('./plan-door.tsx')).PlanDoor);
+const LazyPaper = part(async () => (await import('./paper-door.tsx')).PaperDoor);
+const LazyLost = part(async () => (await import('./plan-door.tsx')).LostDoor);
+const LazyOwnBoat = part(async () => (await import('../views/own-boat/own-boat.tsx')).OwnBoat);
+const LazyOwnCells = part(async () => (await import('../views/own-cells/own-cells.tsx')).OwnCells);
+const LazySurvey = part(async () => (await import('../views/survey/survey-page.tsx')).SurveyPage);
+const LazyFitUp = part(async () => (await import('../views/fit-up/fit-up.tsx')).FitUp);
+const LazyReference = part(async () => (await import('../views/reference/reference.tsx')).Reference);
+const LazyOrder = part(async () => (await import('./order-door.tsx')).OrderDoor);
 // A build for yards leaves the grid out, because its free key is for personal use only.
 const LazyGrid = __WITH_GRID__
-  ? lazy(async () => ({ default: (await import('../views/grid/grid-view.tsx')).GridView }))
+  ? part(async () => (await import('../views/grid/grid-view.tsx')).GridView)
   : undefined;
 
 export const SideDrawing = (props: ComponentProps<typeof LazySide>) => (

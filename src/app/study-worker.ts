@@ -10,11 +10,22 @@ const soon = (run: () => void): void => {
   channel.port2.postMessage(undefined);
 };
 
+const send = (message: FromWorker): void => {
+  self.postMessage(message);
+};
+
+// Nothing tells a page that its worker has died. A lock that the worker holds as long as it lives does.
+if ('locks' in navigator) {
+  const lock = `sternmount studies ${crypto.randomUUID()}`;
+  void navigator.locks.request(lock, () => {
+    send({ kind: 'holding', lock });
+    return new Promise(() => {});
+  });
+}
+
 work(
   {
-    send: (message: FromWorker) => {
-      self.postMessage(message);
-    },
+    send,
     hear: (listener) => {
       self.addEventListener('message', (event: MessageEvent<ToWorker>) => {
         listener(event.data);

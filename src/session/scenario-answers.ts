@@ -1,7 +1,8 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Answer } from '../workbook/engine.ts';
-import type { LimitAnswer } from '../workbook/judged.ts';
+import type { Judgement, LimitAnswer } from '../workbook/judged.ts';
 import type { Workbook } from '../workbook/workbook.ts';
+import { blankAnswers } from './blank-answers.ts';
 
 /** What one scenario of a plan comes to. */
 export interface ScenarioAnswer {
@@ -22,15 +23,17 @@ type Bench = Pick<Workbook, 'show' | 'answer' | 'judgement' | 'names' | 'destroy
 
 const columnsOf = (plan: Plan): readonly (string | null)[] => [null, ...plan.scenarios.map((it) => it.name)];
 
-function taken(bench: Bench): ScenarioAnswer {
-  const answers = new Map(bench.names.map((name) => [name, bench.answer(name)]));
-  const { limits, unanswered } = bench.judgement();
-  return {
-    limits: new Map(limits.map((it) => [it.name, it])),
-    unanswered,
-    answer: (name) => answers.get(name),
-  };
-}
+const answerOf = (
+  answers: ReadonlyMap<string, Answer>,
+  { limits, unanswered }: Judgement,
+): ScenarioAnswer => ({
+  limits: new Map(limits.map((it) => [it.name, it])),
+  unanswered,
+  answer: (name) => answers.get(name),
+});
+
+const taken = (bench: Bench): ScenarioAnswer =>
+  answerOf(new Map(bench.names.map((name) => [name, bench.answer(name)])), bench.judgement());
 
 /**
  * Answers of every scenario of a plan, each from a workbook of its own, one at a time and never while the page paints.
@@ -103,11 +106,24 @@ export class ScenarioAnswers {
     const plan = this.#plan;
     const scenario = this.#waiting.shift();
     if (plan === undefined || scenario === undefined) return;
-    const bench = this.#benches.get(scenario) ?? this.#make(plan, scenario);
-    this.#benches.set(scenario, bench);
-    bench.show(plan, scenario);
-    this.#answers = new Map(this.#answers).set(scenario, taken(bench));
+    this.#answers = new Map(this.#answers).set(scenario, this.#workedOut(plan, scenario));
     this.#tell();
+  }
+
+  /** What a scenario comes to; no numbers at all, rather than former ones, where that fails. */
+  #workedOut(plan: Plan, scenario: string | null): ScenarioAnswer {
+    try {
+      const bench = this.#benches.get(scenario) ?? this.#make(plan, scenario);
+      this.#benches.set(scenario, bench);
+      bench.show(plan, scenario);
+      return taken(bench);
+    } catch (error) {
+      // A workbook that failed may hold anything.
+      this.#benches.delete(scenario);
+      const why = `It could not be worked out: ${error instanceof Error ? error.message : String(error)}`;
+      const { answers, judgement } = blankAnswers(plan, scenario, why);
+      return answerOf(answers, judgement);
+    }
   }
 
   #tell(): void {

@@ -9,6 +9,7 @@ import type { Answer } from '../workbook/engine.ts';
 import { clashWith, type Entered, enterText, enterValue } from '../workbook/enter.ts';
 import type { Judgement, LimitAnswer } from '../workbook/judged.ts';
 import type { Workbook } from '../workbook/workbook.ts';
+import { blankAnswers } from './blank-answers.ts';
 import { emptyJournal, type Journal, redoStep, type Step, undoStep, withStep } from './journal.ts';
 import { errorsNow, withErrors } from './survey/follow-errors.ts';
 
@@ -21,6 +22,20 @@ export interface Draft {
 export type Done = { readonly ok: true } | { readonly ok: false; readonly why: string };
 
 const DONE: Done = { ok: true };
+
+/** Why nothing is worked out, as whole sentences, and what tries to have it worked out again. */
+export interface Fault {
+  readonly why: string;
+  readonly again: () => void;
+}
+
+const stopped = (error: unknown): string => {
+  const message = error instanceof Error ? error.message : String(error);
+  return `The part that works the plan out stopped: ${message.replace(/\.?$/, '.')}`;
+};
+
+/** What every cell says that cannot be worked out because of a fault. */
+const STOPPED = 'The workbook stopped working things out.';
 
 const NO_JUDGEMENT: Judgement = { limits: [], leastRoom: undefined, unanswered: 0 };
 
@@ -35,7 +50,8 @@ const sameLimit = (a: LimitAnswer | undefined, b: LimitAnswer): boolean =>
 /**
  * One open plan: what it holds, what the workbook answers, what can be undone. Every change is a new plan put through
  * `#apply`; listeners hear once per change. The workbook may arrive after the first paint; until then answers are
- * missing, and nothing that was typed is lost.
+ * missing, and nothing that was typed is lost. Where the engine fails, an edit still stands whole; no number is shown
+ * until a new engine has worked the plan out.
  */
 export class Session {
   #plan: Plan;
@@ -46,6 +62,9 @@ export class Session {
   #changed: ReadonlySet<string> = new Set();
   #drafts: ReadonlyMap<string, Draft> = new Map();
   #opened = 0;
+  #fault: Fault | undefined;
+  /** The last workbook there was, from which another can be made. */
+  #former: Workbook | undefined;
   /** The gesture being made, and the journal from before it. */
   #gesture: { readonly name: string; readonly before: Journal } | undefined;
   readonly #listeners = new Set<() => void>();
@@ -56,9 +75,22 @@ export class Session {
 
   /** Hands over the workbook once the engine has loaded. */
   attach(workbook: Workbook): void {
-    this.#workbook = workbook;
-    workbook.show(this.#plan, this.#plan.active);
-    this.#readAll();
+    this.#former = workbook;
+    this.#take(() => {
+      workbook.show(this.#plan, this.#plan.active);
+      return workbook;
+    });
+    this.#tell();
+  }
+
+  /** Why nothing is worked out; undefined while all is well. */
+  get fault(): Fault | undefined {
+    return this.#fault;
+  }
+
+  /** Says that nothing can be worked out, and blanks every number that would be; `again` tries to mend it. */
+  fail(why: string, again: () => void): void {
+    this.#stop(why, again);
     this.#tell();
   }
 
@@ -71,9 +103,9 @@ export class Session {
     return this.#plan;
   }
 
-  /** Whether the engine has answered. */
+  /** Whether the engine has answered, or failed to. */
   get ready(): boolean {
-    return this.#workbook !== undefined;
+    return this.#workbook !== undefined || this.#fault !== undefined;
   }
 
   /** The answer of any cell; the same object until it changes. */
@@ -286,21 +318,60 @@ export class Session {
     this.#tell();
   }
 
-  /** Takes a plan up and works its answers out. */
+  /** Takes a plan up and works its answers out. After a fault a new engine is tried. */
   #work(plan: Plan): void {
     this.#plan = plan;
-    if (this.#workbook !== undefined) {
-      const errors = errorsNow((name) => this.#answers.get(name)?.value);
-      const changed = this.#workbook.show(plan, plan.active);
-      for (const name of changed) this.#answers.set(name, this.#workbook.answer(name));
+    if (this.#fault !== undefined) this.#restart();
+    const workbook = this.#workbook;
+    if (workbook === undefined) return;
+    const errors = errorsNow((name) => this.#answers.get(name)?.value);
+    try {
+      const changed = workbook.show(plan, plan.active);
+      for (const name of changed) this.#answers.set(name, workbook.answer(name));
       this.#changed = changed;
       this.#judge();
-      this.#plan = withErrors(
-        plan,
-        errors,
-        errorsNow((name) => this.#answers.get(name)?.value),
-      );
+    } catch (error) {
+      this.#stop(stopped(error), this.#again);
+      return;
     }
+    this.#plan = withErrors(
+      plan,
+      errors,
+      errorsNow((name) => this.#answers.get(name)?.value),
+    );
+  }
+
+  readonly #again = (): void => {
+    this.#restart();
+    this.#tell();
+  };
+
+  /** Works the plan out by a new engine, where there was one before; else only the blanks are the new plan's. */
+  #restart(): void {
+    const [former, fault] = [this.#former, this.#fault];
+    if (former !== undefined) this.#take(() => former.another(this.#plan));
+    else if (fault !== undefined) this.#stop(fault.why, fault.again);
+  }
+
+  /** Takes a workbook that shows the plan, and reads all of it. */
+  #take(open: () => Workbook): void {
+    try {
+      this.#workbook = open();
+      this.#readAll();
+      this.#fault = undefined;
+      this.#changed = new Set();
+    } catch (error) {
+      this.#stop(stopped(error), this.#again);
+    }
+  }
+
+  #stop(why: string, again: () => void): void {
+    this.#workbook = undefined;
+    this.#fault = { why, again };
+    const { answers, judgement } = blankAnswers(this.#plan, this.#plan.active, STOPPED);
+    this.#answers = answers;
+    this.#judgement = judgement;
+    this.#changed = new Set();
   }
 
   #readAll(): void {

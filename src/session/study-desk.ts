@@ -73,14 +73,17 @@ class Job<T> {
   readonly #make: () => Study<T>;
   readonly #enqueue: (job: Job<T>) => void;
   readonly #listeners = new Set<() => void>();
+  readonly #onFault: () => void;
   #study: Study<T> | undefined;
   #soFar: unknown;
   #report: Report<T> = WAITING;
+  #hasFailed = false;
 
-  constructor(urgent: boolean, make: () => Study<T>, enqueue: (job: Job<T>) => void) {
+  constructor(urgent: boolean, make: () => Study<T>, enqueue: (job: Job<T>) => void, onFault: () => void) {
     this.urgent = urgent;
     this.#make = make;
     this.#enqueue = enqueue;
+    this.#onFault = onFault;
   }
 
   readonly report = (): Report<T> => this.#report;
@@ -108,7 +111,10 @@ class Job<T> {
     this.#report = WAITING;
   }
 
-  /** Works until the clock passes `end` or the study does; tells whoever listens how far it came. */
+  /**
+   * Works until the clock passes `end` or the study does; tells whoever listens how far it came. A study that throws is
+   * begun once more.
+   */
   work(now: () => number, end: number): void {
     try {
       this.#study ??= this.#make();
@@ -129,7 +135,12 @@ class Job<T> {
         if (isOver) return;
       }
     } catch (error) {
-      this.#tell({ state: 'failed', why: sentence(error) });
+      this.#onFault();
+      // A study refuses what it cannot be asked by a RangeError.
+      const isFinal = this.#hasFailed || error instanceof RangeError;
+      if (isFinal) this.#tell({ state: 'failed', why: sentence(error) });
+      else this.drop();
+      this.#hasFailed = true;
     }
   }
 
@@ -168,6 +179,7 @@ export class StudyDesk {
       urgent,
       () => make(this.#benchFor(plan)),
       (it) => this.#enqueue(it as Job<unknown>),
+      () => this.#forgetWorkbook(),
     );
     ofPlan.set(key, job);
     return job;
@@ -181,6 +193,12 @@ export class StudyDesk {
   #book(): Workbook {
     this.#workbook ??= this.#openWorkbook();
     return this.#workbook;
+  }
+
+  /** A workbook on which a study threw may hold anything: the next one gets another. */
+  #forgetWorkbook(): void {
+    this.#workbook = undefined;
+    this.#evaluators = undefined;
   }
 
   #benchFor(plan: Plan): StudyBench {

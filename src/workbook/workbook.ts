@@ -116,9 +116,9 @@ export class Workbook {
     }
   }
 
-  /** A workbook of its own over the same plan, for studies that must not disturb this one. */
-  another(): Workbook {
-    return new Workbook(this.#plan);
+  /** A workbook of its own over the same plan, or another, for what must not disturb this one. */
+  another(plan = this.#plan): Workbook {
+    return new Workbook(plan);
   }
 
   destroy(): void {

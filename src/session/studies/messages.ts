@@ -11,8 +11,9 @@ export type ToWorker =
   | { readonly kind: 'ask'; readonly id: number; readonly plan: number; readonly call: StudyCall }
   | { readonly kind: 'drop'; readonly id: number };
 
-/** What the worker tells the page. */
+/** What the worker tells the page: that it holds a lock for as long as it lives, that it can be asked, answers. */
 export type FromWorker =
+  | { readonly kind: 'holding'; readonly lock: string }
   | { readonly kind: 'ready' }
   | { readonly kind: 'report'; readonly id: number; readonly report: Report<unknown> };
 
@@ -20,4 +21,11 @@ export type FromWorker =
 export interface Line<Sent, Heard> {
   readonly send: (message: Sent) => void;
   readonly hear: (listener: (message: Heard) => void) => void;
+}
+
+/** The page's end of a line to a worker that may die. */
+export interface WorkerLine extends Line<ToWorker, FromWorker> {
+  /** Hears when the worker is there no more, or has thrown. */
+  readonly lost: (listener: () => void) => void;
+  readonly close: () => void;
 }

@@ -7,6 +7,15 @@ type Bench = Parameters<typeof asFitted>[0] & { destroy(): void };
 /** How long a newer edit is waited for, ms. */
 const PATIENCE = 40;
 
+/** Nothing, rather than what stood there before, where the engine fails. */
+function unlessItFails<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch {
+    return undefined;
+  }
+}
+
 /** What the plan comes to as fitted, from a workbook of its own that lives as long as the view that asks is shown. */
 export function useAsFitted(): AsFitted | undefined {
   const session = useSession();
@@ -16,13 +25,13 @@ export function useAsFitted(): AsFitted | undefined {
   const [found, setFound] = useState<AsFitted>();
   useEffect(() => {
     if (!ready) return;
-    const made = session.workbook?.another();
+    const made = unlessItFails(() => session.workbook?.another());
     setBench(made);
     return () => made?.destroy();
   }, [ready, session]);
   useEffect(() => {
     if (bench === undefined) return;
-    const timer = setTimeout(() => setFound(asFitted(bench, plan)), PATIENCE);
+    const timer = setTimeout(() => setFound(unlessItFails(() => asFitted(bench, plan))), PATIENCE);
     return () => clearTimeout(timer);
   }, [bench, plan]);
   return found;

@@ -1,5 +1,5 @@
 import { Action } from '../parts/action.tsx';
-import './lost-plate.css';
+import { Plate } from '../parts/plate.tsx';
 
 interface Props {
   /** Why the plan is not kept, as sentences. */
@@ -9,15 +9,10 @@ interface Props {
   readonly onTakeOver?: () => void;
 }
 
-/** Stands above the title block when the plan is not kept: why, and the door out. */
+/** Says that the plan is not kept, and why. */
 export const LostPlate = ({ why, onSave, onTakeOver }: Props) => (
-  <div className="lost-plate base-on-ink" role="alert">
-    <p className="type-small">
-      <strong>Not kept.</strong> {why}
-    </p>
-    <span className="lost-plate-doors">
-      <Action onPress={onSave}>Save it as a file now</Action>
-      {onTakeOver !== undefined && <Action onPress={onTakeOver}>Keep it from this window</Action>}
-    </span>
-  </div>
+  <Plate says="Not kept." why={why}>
+    <Action onPress={onSave}>Save it as a file now</Action>
+    {onTakeOver !== undefined && <Action onPress={onTakeOver}>Keep it from this window</Action>}
+  </Plate>
 );

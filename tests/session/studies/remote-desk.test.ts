@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FromWorker, Line, ToWorker } from '../../../src/session/studies/messages.ts';
+import type { FromWorker, Line, ToWorker, WorkerLine } from '../../../src/session/studies/messages.ts';
 import type { StudyCall } from '../../../src/session/studies/registry.ts';
 import { RemoteDesk } from '../../../src/session/studies/remote-desk.ts';
 import { work } from '../../../src/session/studies/work.ts';
@@ -7,13 +7,31 @@ import type { Pace } from '../../../src/session/study-desk.ts';
 import { casePlan } from '../../studies/case-evaluator.ts';
 
 /** Both ends of a line in one thread; messages are copied on the way, as a worker's are. */
-function lines(): { page: Line<ToWorker, FromWorker>; worker: Line<FromWorker, ToWorker>; sent: ToWorker[] } {
+function lines(sent: ToWorker[] = []): {
+  page: WorkerLine;
+  worker: Line<FromWorker, ToWorker>;
+  sent: ToWorker[];
+  /** Ends the worker, as the browser may at any time. */
+  kill: () => void;
+} {
   const toPage: ((message: FromWorker) => void)[] = [];
   const toWorker: ((message: ToWorker) => void)[] = [];
-  const sent: ToWorker[] = [];
+  let lost = (): void => {};
   return {
     sent,
+    kill: () => {
+      toPage.length = 0;
+      toWorker.length = 0;
+      lost();
+    },
     page: {
+      lost: (listener) => {
+        lost = listener;
+      },
+      close: () => {
+        toPage.length = 0;
+        toWorker.length = 0;
+      },
       send: (message) => {
         sent.push(message);
         const copy = structuredClone(message);
@@ -58,7 +76,25 @@ function desk() {
   const { page, worker, sent } = lines();
   const pace = handPace();
   work(worker, pace);
-  return { desk: new RemoteDesk(page), pace, sent };
+  return { desk: new RemoteDesk(() => page), pace, sent };
+}
+
+/** A desk whose workers can be killed; each has a pace of its own, so that a dead one does nothing more. */
+function mortalDesk() {
+  const sent: ToWorker[] = [];
+  const restarts: boolean[] = [];
+  const workers: { kill: () => void; pace: ReturnType<typeof handPace> }[] = [];
+  const made = new RemoteDesk(
+    () => {
+      const { page, worker, kill } = lines(sent);
+      const pace = handPace();
+      work(worker, pace);
+      workers.push({ kill, pace });
+      return page;
+    },
+    (isStartedAgain) => restarts.push(isStartedAgain),
+  );
+  return { desk: made, sent, restarts, workers, last: () => workers.at(-1) as (typeof workers)[0] };
 }
 
 describe('studies behind a line', () => {
@@ -125,5 +161,51 @@ describe('studies behind a line', () => {
     expect(sent.filter((message) => message.kind === 'plan')).toHaveLength(6);
     it.ask(plans[1] as (typeof plans)[0], sweepOf('upper_bracket_height', false)).subscribe(() => undefined);
     expect(sent.filter((message) => message.kind === 'plan')).toHaveLength(7);
+  });
+});
+
+describe('studies whose worker is lost', () => {
+  it('are started again, say so, and are answered', () => {
+    const { desk: it, restarts, last, workers } = mortalDesk();
+    const asked = it.ask(casePlan(), sweepOf('shim_count'));
+    const heard: string[] = [];
+    asked.subscribe(() => heard.push(asked.report().state));
+    last().pace.turn();
+    last().pace.turn();
+    expect(asked.report().state).toBe('working');
+    last().kill();
+    expect(workers).toHaveLength(2);
+    expect(heard.at(-1)).toBe('waiting');
+    expect(restarts).toEqual([true]);
+    while (last().pace.turn());
+    expect(asked.report().state).toBe('answered');
+    expect(restarts).toEqual([true, false]);
+  });
+
+  it('are given up when each worker is lost, and asked again by who comes back to them', () => {
+    const { desk: it, restarts, last, workers } = mortalDesk();
+    const plan = casePlan();
+    const asked = it.ask(plan, sweepOf('shim_count'));
+    const leave = asked.subscribe(() => undefined);
+    for (let i = 0; i < 3; i++) last().kill();
+    expect(workers).toHaveLength(3);
+    expect(asked.report()).toEqual({ state: 'failed', why: expect.stringContaining('stopped each time') });
+    expect(restarts).toEqual([true, false]);
+    leave();
+    it.ask(plan, sweepOf('shim_count')).subscribe(() => undefined);
+    while (last().pace.turn());
+    expect(asked.report().state).toBe('answered');
+  });
+
+  it('are started again when the next is asked, if nothing was wanted meanwhile', () => {
+    const { desk: it, restarts, last, workers } = mortalDesk();
+    const plan = casePlan();
+    it.warm(plan);
+    last().kill();
+    expect([workers.length, restarts]).toEqual([1, []]);
+    const asked = it.ask(plan, sweepOf('shim_count'));
+    asked.subscribe(() => undefined);
+    while (last().pace.turn());
+    expect([workers.length, asked.report().state]).toEqual([2, 'answered']);
   });
 });

@@ -1,5 +1,6 @@
 import './sound-compiler.ts';
 import type { Readable, Writable } from 'node:stream';
+import { systemFault } from './system-fault.ts';
 
 /** Input that is refused: the command ends with 2 and this one sentence. */
 export class Refused extends Error {}
@@ -34,10 +35,14 @@ export async function ended(command: Command, streams: Streams): Promise<0 | 1 |
 
 /** Runs a command as this process. */
 export async function run(command: Command): Promise<void> {
-  // A reader that closes early, as a pager does, is no fault.
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    process.exit(error.code === 'EPIPE' ? 0 : 1);
+    // A reader that closes early, as a pager does, is no fault.
+    if (error.code === 'EPIPE') process.exit(0);
+    process.stderr.write(`The answer cannot be written to standard output: ${systemFault(error)}.\n`);
+    process.exit(1);
   });
+  // Where nothing can be said, the way it ends says it.
+  process.stderr.on('error', () => {});
   process.exitCode = await ended(command, {
     args: process.argv.slice(2),
     input: process.stdin,

@@ -1,7 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { CAPS } from '../plan/caps.ts';
 import { openPlan } from '../plan/file/open-plan.ts';
 import { newPlan } from '../plan/new-plan.ts';
 import { type Plan, scenarioNamed } from '../plan/plan.ts';
+import { readCapped } from './read-capped.ts';
+import { systemFault } from './system-fault.ts';
 
 export type Loaded =
   | { readonly ok: true; readonly plan: Plan; readonly scenario: string | null }
@@ -9,17 +11,30 @@ export type Loaded =
 
 const no = (why: string): Loaded => ({ ok: false, why });
 
+const NOT_READ = {
+  folder: 'it is a folder',
+  'too large': `a plan has ${CAPS.file} bytes at most, and this is larger`,
+} as const;
+
+function textOf(file: string): { readonly text: string } | { readonly why: string } {
+  try {
+    const read = readCapped(file, CAPS.file);
+    if (read.ok) return read;
+    return { why: `The plan ${file} cannot be read: ${NOT_READ[read.why]}.` };
+  } catch (error) {
+    return {
+      why: `The plan ${file} cannot be read: ${systemFault(error, { ENOENT: 'there is no such file' })}.`,
+    };
+  }
+}
+
 /** The plan a command was given, or the template's own when it was given none, with the scenario asked for. */
 export function loadPlan(file: string | undefined, scenario: string | undefined): Loaded {
   let plan = newPlan('Template values');
   if (file !== undefined) {
-    let text: string;
-    try {
-      text = readFileSync(file, 'utf8');
-    } catch {
-      return no(`The plan ${file} cannot be read: there is no such file, or it is closed to you.`);
-    }
-    const opened = openPlan(text);
+    const read = textOf(file);
+    if ('why' in read) return no(read.why);
+    const opened = openPlan(read.text);
     if (!opened.ok) return no(`The plan ${file} cannot be opened (${opened.reason}): ${opened.why}`);
     plan = opened.plan;
   }

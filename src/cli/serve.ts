@@ -1,12 +1,9 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:http';
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { join } from 'node:path';
-import { brotliCompressSync, constants } from 'node:zlib';
-import sirv from 'sirv';
+import { type ServedFile, servedFiles } from './served-files.ts';
 
 /** Served to this machine only. */
-const HOST = '127.0.0.1';
+export const HOST = '127.0.0.1';
 
 const POLICY = [
   "default-src 'none'",
@@ -21,46 +18,69 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-const TEXT = /\.(?:html|js|css|json|svg)$/;
-
-/** Puts a compressed copy beside every text file of a built page. */
-function compress(folder: string): void {
-  for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
-    if (!entry.isFile() || !TEXT.test(entry.name)) continue;
-    const file = join(entry.parentPath, entry.name);
-    const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } };
-    writeFileSync(`${file}.br`, brotliCompressSync(readFileSync(file), options));
-  }
-}
-
 export interface Served {
   readonly address: string;
   readonly close: () => Promise<void>;
 }
 
-/** Serves a built page on this machine; port 0 takes any free one, as does a port that is taken. */
+const say = (response: ServerResponse, status: number, sentence: string): void => {
+  response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8' });
+  response.end(sentence);
+};
+
+/** The path that is asked for; undefined for one that cannot be read. */
+function pathOf({ url = '/' }: IncomingMessage): string | undefined {
+  try {
+    const path = decodeURIComponent(url.split(/[?#]/, 1)[0] ?? '/');
+    return path === '/' ? '/index.html' : path;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Answers one request. A wish for a part of a file is not met: the whole is sent, as RFC 9110, 14.2, allows. */
+function answer(
+  files: ReadonlyMap<string, ServedFile>,
+  request: IncomingMessage,
+  response: ServerResponse,
+): void {
+  const { method, headers } = request;
+  if (method !== 'GET' && method !== 'HEAD') {
+    response.setHeader('Allow', 'GET, HEAD');
+    say(response, 405, 'Nothing can be sent to this address.');
+    return;
+  }
+  const path = pathOf(request);
+  const file = path === undefined ? undefined : files.get(path);
+  if (file === undefined) {
+    say(response, 404, 'There is nothing at this address.');
+    return;
+  }
+  const takesBrotli = /\bbr\b/.test(String(headers['accept-encoding'] ?? ''));
+  const body = takesBrotli && file.brotli !== undefined ? file.brotli : file.plain;
+  response.setHeader('Content-Security-Policy', POLICY);
+  response.setHeader('X-Content-Type-Options', 'nosniff');
+  response.setHeader('Referrer-Policy', 'no-referrer');
+  response.setHeader('Content-Type', file.type);
+  response.setHeader('ETag', file.tag);
+  // Asked again each time: a start after a build serves another page at the same address.
+  response.setHeader('Cache-Control', 'no-cache');
+  response.setHeader('Vary', 'Accept-Encoding');
+  if (headers['if-none-match'] === file.tag) {
+    response.writeHead(304).end();
+    return;
+  }
+  if (body === file.brotli) response.setHeader('Content-Encoding', 'br');
+  response.setHeader('Content-Length', body.length);
+  response.end(method === 'HEAD' ? undefined : body);
+}
+
+/** Serves a built page on this machine; port 0 takes any free one. Fails where the port is taken. */
 export async function serve(folder: string, port = 0): Promise<Served> {
-  compress(folder);
-  const files = sirv(folder, {
-    brotli: true,
-    etag: true,
-    setHeaders: (response) => {
-      response.setHeader('Content-Security-Policy', POLICY);
-      response.setHeader('X-Content-Type-Options', 'nosniff');
-      response.setHeader('Referrer-Policy', 'no-referrer');
-    },
-  });
-  const server = createServer((request, response) => {
-    files(request, response, () => {
-      response.statusCode = 404;
-      response.end('There is nothing at this address.');
-    });
-  });
+  const files = servedFiles(folder);
+  const server = createServer((request, response) => answer(files, request, response));
   await new Promise<void>((done, fail) => {
-    server.once('error', (error: NodeJS.ErrnoException) => {
-      if (error.code === 'EADDRINUSE' && port !== 0) server.listen(0, HOST);
-      else fail(error);
-    });
+    server.once('error', fail);
     server.once('listening', done);
     server.listen(port, HOST);
   });

@@ -21,11 +21,11 @@ export function beforeYouStart(ask: Ask): readonly Question[] {
     {
       title: 'Hands and hours',
       asked: 'how long time helper crew tools',
-      text: `Two people, one of them inside, and a third for an hour while the shaft is held${feet === 1 ? ' on its one strut' : ''}. Two days: one to mark, drill and try, one to bed and tighten after the epoxy has hardened. Common practice, no source; a first mount takes longer.`,
+      text: `Two people, one of them inside, and a third for an hour while the shaft is held${feet === 1 ? ' on its one strut' : ''}. Two days of work: one to mark, drill and try, one to bed and tighten; between them the epoxy hardens and the sealant cures, as long as their makers give. Common practice, no source; a first mount takes longer.`,
     },
     {
       title: 'Tools',
-      text: `Drill, a pilot bit and one for ${diameter === undefined ? 'the bolts' : `M${diameter}`}, countersink, saw with a guide, file, two spanners, torque wrench, plumb bob, level, two tapes, square, transfer punch, lamp and mirror, clamps, light line, drop cloth, vacuum cleaner, tape, rags. Eye protection, gloves, a line on everything that can fall.`,
+      text: `Drill, a pilot bit and one for ${diameter === undefined ? 'the bolts' : `M${diameter}`}, countersink, saw with a guide, file, two spanners (wrenches), torque wrench, plumb bob, level, two tapes, square, transfer punch, lamp and mirror, clamps, light line, two lines for the shaft and the bracket, drop cloth, vacuum cleaner, strong tape, rags. Eye protection, gloves, a line on everything that can fall.`,
     },
     {
       title: 'Can the nuts be reached',
@@ -33,7 +33,7 @@ export function beforeYouStart(ask: Ask): readonly Question[] {
     },
     {
       title: 'When to stop',
-      text: 'At every stop point whose reading is not met; when dust comes out wet or dark, or a core where you planned none; when a hole meets something; when wind, wash or light no longer let you read a bob; when one of you is tired. Tape over what is open. A boat with a taped pilot hole keeps out water; a boat with a wrong hole does not.',
+      text: 'At every stop point whose reading is not met; when dust comes out wet or dark, or a core where you planned none; when a hole meets something; when wind, wash or light no longer let you read a bob; when one of you is tired. Tape over every open hole. A boat with a taped pilot hole keeps out water; a boat with a wrong hole does not.',
     },
     {
       title: 'Loaded or light',
@@ -42,7 +42,7 @@ export function beforeYouStart(ask: Ask): readonly Question[] {
     {
       title: 'Is 0.9 bad',
       asked: 'utilisation near enough margin',
-      text: 'A share of 0.9 means nine tenths of what the part bears, after the factors you chose. It holds the limit, with little room for a reading that was off or a harder sea. Look which reading moves it most before you accept it.',
+      text: '0.9 means that 90 % of the part’s strength is used, after the factors you chose. The limit is met, with little in hand for a reading that was wrong or a harder sea. See which reading moves it most before you accept it.',
     },
     {
       title: 'If the boat touches bottom',

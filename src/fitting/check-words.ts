@@ -7,6 +7,10 @@ export interface CheckVerdict {
   readonly words: string;
 }
 
+/** How far a reading is beyond its bounds, base units; 0 within them. */
+export const beyond = ({ low, high }: Check, value: number): number =>
+  Math.max(0, low === undefined ? 0 : low - value, high === undefined ? 0 : value - high);
+
 /** Whether a reading keeps to its bounds, with what is allowed; undefined where nothing bounds it. */
 export function checkVerdict(check: Check, value: number, units: Units): CheckVerdict | undefined {
   const { low, high, unit } = check;
@@ -18,6 +22,6 @@ export function checkVerdict(check: Check, value: number, units: Units): CheckVe
       : low !== undefined
         ? `at least ${says(low)}`
         : `at most ${says(high ?? 0)}`;
-  const met = (low === undefined || value >= low) && (high === undefined || value <= high);
+  const met = beyond(check, value) === 0;
   return { met, words: met ? `Met: ${allowed}.` : `Not met: it must be ${allowed}.` };
 }

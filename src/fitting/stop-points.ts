@@ -21,7 +21,7 @@ const length = (mm: number, units: Units): string => formatLength(mm, { unit: un
 function bobWords(ask: Ask, units: Units): string {
   const it = numbersOf(ask, 'bracket_spacing', 'shaft_lean', 'lean_max');
   if ('missing' in it)
-    return 'a bob hung from clamp to clamp shows the lean you planned. By how much has no answer: the plan lacks the clamps’ heights or the greatest lean';
+    return 'a bob hung from clamp to clamp shows the lean you planned. Its offset has no answer: the plan lacks the clamps’ heights or the greatest lean';
   const [spacing, lean, most] = it.got;
   const off = length(spacing * tan(most), units);
   return `a bob hung at the upper clamp reads ${length(spacing * tan(lean), units)} at the lower, ${length(spacing, units)} below, give or take ${off} fore and aft; and to the side, the boat’s list taken out, 0 within ${off}`;
@@ -45,21 +45,21 @@ export function stopPoints(ask: Ask, units: Units): readonly StopPoint[] {
       before: 'Before a pilot hole is made full size',
       must:
         thickness === undefined
-          ? 'The dust is dry, the transom as thick as planned.'
-          : `The dust is dry, the transom ${length(thickness, units)} thick.`,
+          ? 'The dust is dry, and the transom is as thick as planned.'
+          : `The dust is dry, and the transom is ${length(thickness, units)} thick.`,
       otherwise: 'Cover the hole and call the yard or a surveyor.',
     },
     {
       name: 'second hole',
       before: 'Before the second hole of the lower bracket',
       must: `On the trial shaft, ${bobWords(ask, units)}.`,
-      otherwise: 'Turn the bracket on its one bolt, and mark anew.',
+      otherwise: 'Turn the bracket on its one bolt, and mark again.',
     },
     {
       name: 'feet',
       before: `Before the holes of ${foot}`,
       must: `On trial tubes the bob reads the same, and the rudders, hard over both ways, pass ${gap === undefined ? 'as far apart as the manual asks' : `at least ${length(gap, units)}`} apart.`,
-      otherwise: 'Move the upper clamp or add a shim, in the plan first; mark the feet anew.',
+      otherwise: 'Move the upper clamp or add a shim, in the plan first; mark the feet again.',
     },
     {
       name: 'recheck',

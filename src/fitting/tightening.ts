@@ -10,6 +10,9 @@ export interface Tightening {
 }
 
 function torqueWords(ask: Ask): string {
+  const manual = numberOf(ask, 'gear_torque');
+  if (manual !== undefined && manual > 0)
+    return `to the ${formatNumber(manual, 'N·m', 0)} that the gear’s manual gives`;
   const torque = numberOf(ask, 'torque_first');
   return torque === undefined
     ? 'to the torque in the gear’s manual'
@@ -23,7 +26,7 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
   return [
     {
       name: 'hull, lower',
-      what: `Hull bolts of the lower bracket, a half turn each by turns, ${torqueWords(ask)}.`,
+      what: `Hull bolts of the lower bracket, half a turn each in turn, ${torqueWords(ask)}.`,
       why: 'Even turns press packing and bedding flat; a plate pulled down at one corner stays crooked.',
     },
     {
@@ -43,7 +46,7 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
     },
     {
       name: 'shaft',
-      what: 'Shaft clamps, the upper, then the lower, by turns; turn a sleeve as the gear’s manual shows.',
+      what: 'Shaft clamps, the upper, then the lower, in turn; turn a sleeve as the gear’s manual shows.',
       why: 'Last, so that the shaft is not held crooked by anything before it.',
     },
     {

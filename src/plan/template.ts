@@ -101,6 +101,10 @@ export const tablesSchema = z.strictObject({
     z.strictObject({
       name,
       label: z.string().check(z.maxLength(60)),
+      /** As inside a sentence. */
+      short: z.string().check(z.maxLength(40)),
+      /** What is fitted through its rows; the second column is what was read. */
+      fit: z.optional(z.enum(['line', 'circle'])),
       help: z.string().check(z.minLength(10)),
       off_by: z.number().check(z.nonnegative()),
       columns: z.array(columnSchema).check(z.minLength(1)),

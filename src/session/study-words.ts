@@ -5,6 +5,7 @@ import type { Words } from '../studies/words.ts';
 import { valuePieces } from '../units/format-value.ts';
 import { figuresApart } from '../workbook/figures-apart.ts';
 import { brief } from '../workbook/limit-words.ts';
+import { surveyWords } from './survey/survey-words.ts';
 
 /** A detail set apart by a comma would read as another item of a list. */
 const bracketed = (text: string): string => text.replace(/, (.+)$/, ' ($1)');
@@ -31,8 +32,9 @@ function thingOf(name: string): ((value: number) => string) | undefined {
 export function studyWords(plan: Pick<Plan, 'units' | 'ownCells' | 'limits'>): Words {
   const own = (name: string) => plan.ownCells.find((cell) => cell.name === name);
   const shortOf = (name: string): string =>
-    bracketed(inside(cellNamed(name)?.short ?? own(name)?.label ?? name));
-  const unitOf = (name: string): string => cellNamed(name)?.unit ?? own(name)?.unit ?? '–';
+    bracketed(inside(cellNamed(name)?.short ?? own(name)?.label ?? surveyWords(name)?.short ?? name));
+  const unitOf = (name: string): string =>
+    cellNamed(name)?.unit ?? own(name)?.unit ?? surveyWords(name)?.unit ?? '–';
   const piecesOf = (value: number, name: string) =>
     valuePieces(value, unitOf(name), { unit: plan.units === 'in' ? 'in' : 'mm' });
   const resultOf = (limit: string): string =>

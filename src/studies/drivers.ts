@@ -23,9 +23,13 @@ export interface DriversAsk {
   readonly seed: number;
 }
 
-/** One input's hold on one limit. */
+/** One input's hold on one limit, or that of all rows of a survey table together. */
 export interface Driver {
+  /** The input, or the table. */
   readonly input: string;
+  /** How far it may be off; a row by itself, where it is a table. */
+  readonly offBy: number;
+  readonly table?: true;
   readonly slope: Slope;
   /** Change of room for all that the input may be off, the steeper side: its sign is the slope's. */
   readonly perOffBy: number;
@@ -63,16 +67,28 @@ const reachOf = ({ value, offBy, law, whole, step = 1 }: Varied): readonly [numb
   return [value - far, value + far];
 };
 
+/** What all rows of a table do together, each off by itself: the root of the sum of squares. */
+function driverOfTable(of: string, rows: readonly Driver[]): Driver {
+  const perOffBy = Math.hypot(...rows.map((it) => it.perOffBy));
+  const offBy = Math.hypot(...rows.map((it) => it.offBy)) / Math.sqrt(rows.length);
+  const steep = perOffBy / offBy;
+  const slope = { left: steep, right: steep, kink: false, within: 0 };
+  return { input: of, table: true, offBy, slope, perOffBy };
+}
+
 function driversOf(inputs: readonly Varied[], ofLimit: readonly (Slope | null)[] | undefined): Driver[] {
-  return inputs
-    .flatMap((input, i): Driver[] => {
-      const slope = ofLimit?.[i];
-      if (slope === null || slope === undefined) return [];
-      const steep = steeper(slope);
-      if (steep === 0) return [];
-      return [{ input: input.name, slope, perOffBy: steep * input.offBy }];
-    })
-    .sort((a, b) => Math.abs(b.perOffBy) - Math.abs(a.perOffBy));
+  const single: Driver[] = [];
+  const tables = new Map<string, Driver[]>();
+  for (const [i, { name, offBy, fit }] of inputs.entries()) {
+    const slope = ofLimit?.[i];
+    const steep = slope === null || slope === undefined ? 0 : steeper(slope);
+    if (slope === null || slope === undefined || steep === 0) continue;
+    const driver = { input: name, offBy, slope, perOffBy: steep * offBy };
+    if (fit === undefined) single.push(driver);
+    else tables.set(fit.of, [...(tables.get(fit.of) ?? []), driver]);
+  }
+  const fitted = [...tables].map(([of, rows]) => driverOfTable(of, rows));
+  return [...single, ...fitted].sort((a, b) => Math.abs(b.perOffBy) - Math.abs(a.perOffBy));
 }
 
 /** What moves each limit, what would break or mend it soonest, and which measurement is worth taking again. */

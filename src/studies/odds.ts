@@ -2,12 +2,13 @@ import { steeper } from './drivers/slope.ts';
 import { slopes } from './drivers/slopes.ts';
 import { isFailing } from './look.ts';
 import { Meter } from './meter.ts';
-import type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
+import type { Followed, LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
 import { designPoints } from './odds/design-points.ts';
 import { firstOrder } from './odds/first-order.ts';
 import { type Rare, rare } from './odds/rare.ts';
 import { ScoredRoom } from './odds/rooms-at.ts';
 import { type SampledAll, sampled } from './odds/sampled.ts';
+import { isOpen, isSearched, SEARCHED, SMALL } from './odds/searched.ts';
 import { type Worst, WorstCases } from './odds/worst-case.ts';
 import type { Evaluators } from './points.ts';
 import type { Progress, Study } from './study.ts';
@@ -15,15 +16,8 @@ import { type ErrorModel, errorModel } from './uncertain/error-model.ts';
 import { reaches } from './uncertain/reaches.ts';
 import { furthest } from './uncertain/reading-error.ts';
 
-export type { LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
+export type { Followed, LimitOdds, Odds, OddsAsk, Sampled } from './odds/ask.ts';
 
-/** Chances below this are told as they were found about their design points. */
-const SMALL = 1e-3;
-/**
- * Sampled chances below this are looked for there. Were it the same, a chance near it would be told by whichever of
- * the two came out high.
- */
-const SEARCHED = 2 * SMALL;
 /** Draws of the first estimate. */
 const FIRST = { repeats: 8, points: 64 };
 const RARE_REPEATS = 16;
@@ -46,12 +40,6 @@ function byWeight(model: ErrorModel, parts: readonly (readonly number[])[]): num
 interface RareFound {
   readonly rare: Rare;
   readonly centres: readonly (readonly number[])[];
-}
-
-/** Whether a limit's chance of failing is small and yet not nothing, so that it is worth the search. */
-function isSearched(holds: boolean, worst: Worst | undefined, found: Sampled | undefined, bounded: boolean) {
-  if (!holds || found === undefined || found.fails.value >= SEARCHED) return false;
-  return found.hits > 0 || worst?.fails === true || !bounded;
 }
 
 /** Hits of a sample that show a way to fail which the search for design points missed; fewer may be chance. */
@@ -81,12 +69,16 @@ function* rareOf(
   return { rare: yield* rare(evaluator, model, centres, settings, meter), centres };
 }
 
-const pointsFor = (evaluators: Evaluators, { scenario, errors }: OddsAsk, limits?: readonly string[]) =>
+const pointsFor = (
+  evaluators: Evaluators,
+  { scenario, errors, follow = [] }: OddsAsk,
+  limits?: readonly string[],
+) =>
   evaluators.points(
     scenario,
     {
       inputs: errors.map((it) => it.name),
-      results: [],
+      results: limits === undefined ? follow : [],
       ...(limits === undefined ? {} : { limits }),
     },
     errors.map((it) => ({ name: it.name, low: it.value - furthest(it), high: it.value + furthest(it) })),
@@ -105,6 +97,7 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
     errors.map((it) => [it.value]),
     1,
   );
+  const values = present.results.map((it) => it[0] ?? Number.NaN);
   const now = present.limits.map(({ state, room }) => ({
     fails: isFailing(state[0]),
     room: room[0] ?? Number.NaN,
@@ -143,6 +136,11 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
     return {
       road: evaluator.road,
       limits,
+      followed: evaluator.results.flatMap((name, i): Followed[] => {
+        const { low = Number.NaN, high = Number.NaN } = all.results[i] ?? {};
+        const value = values[i] ?? Number.NaN;
+        return Number.isFinite(value) && Number.isFinite(low) ? [{ name, value, low, high }] : [];
+      }),
       together: {
         sampled: all.together,
         ...(together === undefined ? {} : { rare: together }),
@@ -163,11 +161,13 @@ export function* odds(evaluators: Evaluators, ask: OddsAsk): Study<Odds> {
   yield* worstCases.worsen(reached);
   const worst = worstCases.answer();
   const all = yield* sampled(evaluator, model, order, ask, meter);
-  const bounded = errors.every((it) => it.law === 'rectangular');
   const rares = new Map<number, RareFound>();
   for (const [i, limit] of evaluator.limits.entries()) {
-    if (!isSearched(now[i]?.fails === false, worst[i], all.limits[i], bounded)) continue;
-    rares.set(i, yield* rareOf(evaluators, ask, model, limit, reached[i] ?? [], meter));
+    const { fails = true, room = Number.NaN } = now[i] ?? {};
+    const ofLimit = reached[i] ?? [];
+    const open = isOpen(model, ofLimit, firstOrder(model, room, steep[i]));
+    if (!isSearched(!fails, worst[i], all.limits[i], open)) continue;
+    rares.set(i, yield* rareOf(evaluators, ask, model, limit, ofLimit, meter));
   }
   if (all.together.fails.value >= SEARCHED || rares.size === 0) return answer(worst, all, rares);
   const centres = [...rares.values()]

@@ -1,12 +1,13 @@
 import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula';
-import type { Table } from '../calc/record.ts';
 import type { Value } from '../plan/plan.ts';
+import { figureNamed } from '../plan/table-figures.ts';
 import { OPTIONS } from './engine-options.ts';
 import { EMPTY_SENTENCE, errorSentence } from './error-sentence.ts';
 import { registerLibrary } from './functions.ts';
 import { withinText } from './longest-text.ts';
 import { reasonFormula } from './no-answer.ts';
 import {
+  type CompleteRow,
   completeRows,
   type Rows,
   TABLE_SHEET,
@@ -14,6 +15,7 @@ import {
   tableBlock,
   tablePlaces,
   tableRange,
+  withFigures,
 } from './table-sheet.ts';
 
 /** What a cell holds: a value, or a formula already read by `readFormula`. */
@@ -32,8 +34,9 @@ export interface Inside {
   readonly sheet: number;
   readonly rows: ReadonlyMap<string, number>;
   readonly nameOfRow: readonly string[];
+  readonly tableSheet: number;
   /** The complete rows of a survey table. */
-  readonly table: (name: string) => Table;
+  readonly table: (name: string) => readonly CompleteRow[];
 }
 
 const SHEET = 'plan';
@@ -139,18 +142,21 @@ export class Engine {
 
   /**
    * Puts contents into cells, adding names that are new, and gives back the names whose answers changed. All or
-   * nothing: when the engine refuses one, none is kept and it throws.
+   * nothing: when the engine refuses one, none is kept and it throws. The name of a table's figure stands for that.
    */
   set(contents: Iterable<readonly [string, Content]>): ReadonlySet<string> {
     const wanted: [string, Content][] = [];
+    const figures: [string, Content][] = [];
     for (const [name, content] of contents) {
-      if (!same(this.#contents.get(name), content)) wanted.push([name, content]);
+      if (figureNamed(name) !== undefined) figures.push([name, content]);
+      else if (!same(this.#contents.get(name), content)) wanted.push([name, content]);
     }
-    if (wanted.length === 0) return new Set();
+    const moved = figures.length === 0 ? [] : this.setTables(withFigures(this.#tables, figures));
+    if (wanted.length === 0) return new Set(moved);
     for (const [name] of wanted) if (!this.#rows.has(name)) this.#add(name);
     const before = wanted.map(([name]) => [name, this.#contents.get(name) ?? null] as const);
     try {
-      return this.#write(wanted);
+      return new Set([...moved, ...this.#write(wanted)]);
     } catch (error) {
       this.#write(before);
       throw error;
@@ -192,6 +198,7 @@ export class Engine {
       sheet: this.#sheet,
       rows: this.#rows,
       nameOfRow: this.#nameOfRow,
+      tableSheet: this.#tableSheet,
       table: (name) => completeRows(this.#tables.get(name) ?? []),
     };
   }

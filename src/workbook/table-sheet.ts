@@ -1,4 +1,5 @@
 import type { Plan, SurveyTable } from '../plan/plan.ts';
+import { figureNamed } from '../plan/table-figures.ts';
 import { MOST_ROWS, tables, weighedRows } from '../plan/tables.ts';
 import type { TableTemplate } from '../plan/template.ts';
 
@@ -21,6 +22,24 @@ function rowsOf(table: SurveyTable): Rows {
 
 export const tableContents = (plan: Plan): TableContents =>
   new Map(plan.tables.map((table) => [table.name, rowsOf(table)]));
+
+/** The tables with other numbers for some of their figures, by the figures' names. */
+export function withFigures(
+  tables: TableContents,
+  figures: Iterable<readonly [string, unknown]>,
+): TableContents {
+  const moved = new Map<string, (number | null)[][]>();
+  for (const [name, value] of figures) {
+    const { table = '', row: at = -1, column = 0 } = figureNamed(name) ?? {};
+    const rows = moved.get(table) ?? (tables.get(table) ?? []).map((row) => [...row]);
+    const row = rows[at];
+    if (row === undefined) throw new RangeError(`There is no figure ${name} in this plan.`);
+    if (typeof value !== 'number') throw new RangeError(`${name} takes a number, not ${String(value)}.`);
+    row[column] = value;
+    moved.set(table, rows);
+  }
+  return moved.size === 0 ? tables : new Map([...tables, ...moved]);
+}
 
 /** Figures of a row: its columns, and what it may be off. */
 const widthOf = ({ columns }: TableTemplate): number => columns.length + 1;
@@ -52,6 +71,14 @@ export const tableRange = ({ column, width }: TablePlace): string =>
 export const tableBlock = ({ width }: TablePlace, rows: Rows): (number | null)[][] =>
   Array.from({ length: MOST_ROWS }, (_, i) => Array.from({ length: width }, (_, k) => rows[i]?.[k] ?? null));
 
+/** A row that a formula sees, and its place in the table. */
+export interface CompleteRow {
+  readonly at: number;
+  readonly figures: readonly number[];
+}
+
+const isComplete = (row: Rows[number]): row is readonly number[] => row.every((cell) => cell !== null);
+
 /** The rows a formula sees: those with every figure. */
-export const completeRows = (rows: Rows): readonly (readonly number[])[] =>
-  rows.filter((row): row is readonly number[] => row.every((cell) => cell !== null));
+export const completeRows = (rows: Rows): readonly CompleteRow[] =>
+  rows.flatMap((figures, at) => (isComplete(figures) ? [{ at, figures }] : []));

@@ -1,5 +1,6 @@
 import type { Known } from '../plan/known.ts';
 import type { Plan } from '../plan/plan.ts';
+import { figureNamed } from '../plan/table-figures.ts';
 import { contentsOf, labelOf } from './contents.ts';
 import { type Answer, type Content, Engine } from './engine.ts';
 import { type Judgement, judgeAll } from './judged.ts';
@@ -8,7 +9,7 @@ import { loopFrom, loopSentence, uses } from './loops.ts';
 import { type Proved, prove, type VariedRange } from './replay/prove.ts';
 import type { Replay } from './replay/replay.ts';
 import { type Replayed, replayOf } from './replay/replay-of.ts';
-import { tableContents } from './table-sheet.ts';
+import { tableContents, withFigures } from './table-sheet.ts';
 
 /** The names a change reached. */
 export type Changed = ReadonlySet<string>;
@@ -34,18 +35,22 @@ export class Workbook {
     this.#engine = new Engine(this.#contents, labelOf, tableContents(plan));
   }
 
-  /** Shows a plan in a scenario; `overrides` go over both. Gives back the names whose answers changed. */
+  /** Shows a plan in a scenario; `overrides`, of cells and of tables' figures, go over both. Gives back the names whose answers changed. */
   show(plan: Plan, scenario: string | null, overrides?: ReadonlyMap<string, Content>): Changed {
     const asItIs = overrides === undefined || overrides.size === 0;
     const isShown = plan === this.#plan && scenario === this.#scenario && this.#proving === undefined;
     if (asItIs && isShown) return new Set();
     this.#proving = undefined;
     const contents = contentsOf(plan, scenario);
-    if (overrides !== undefined) for (const [name, content] of overrides) contents.set(name, content);
+    const figures: [string, Content][] = [];
+    for (const [name, content] of overrides ?? []) {
+      if (figureNamed(name) === undefined) contents.set(name, content);
+      else figures.push([name, content]);
+    }
     const gone = [...this.#contents.keys()].filter((name) => !contents.has(name));
     this.#uses = undefined;
     const changed = this.#engine.set(contents);
-    const moved = this.#engine.setTables(tableContents(plan));
+    const moved = this.#engine.setTables(withFigures(tableContents(plan), figures));
     const removed = gone.length === 0 ? [] : this.#engine.remove(gone);
     this.#plan = plan;
     this.#scenario = asItIs ? scenario : undefined;
@@ -74,6 +79,12 @@ export class Workbook {
 
   content<N extends string>(name: N & Known<N>): Content | undefined {
     return this.#contents.get(name);
+  }
+
+  /** Whether a table of the plan has a figure of that name. */
+  hasFigure(name: string): boolean {
+    const figure = figureNamed(name);
+    return figure !== undefined && tableContents(this.#plan).get(figure.table)?.[figure.row] !== undefined;
   }
 
   get names(): readonly string[] {

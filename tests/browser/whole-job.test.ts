@@ -77,6 +77,19 @@ async function order(page: Page): Promise<void> {
   expect(drawing?.entities.filter((it) => it.type === 'POLYLINE').length).toBeGreaterThanOrEqual(4);
 }
 
+/** Meets the stop point at the head of a step, and gives a reason for whatever else stops it. */
+async function pass(page: Page, step: string, point?: string): Promise<void> {
+  await tick(page, step);
+  const plate = page.locator(`[data-row="${step}"] .fit-up-plate`);
+  if (point !== undefined) await plate.locator(`[data-step="${point}"] input`).click();
+  if ((await plate.locator('[data-stop]').count()) > 0) {
+    await plate.getByLabel('Go on all the same, because').fill('measured on the gear this morning');
+    await plate.getByRole('button', { name: 'Go on all the same' }).click();
+  }
+  await expect.poll(() => plate.count()).toBe(0);
+  await tick(page, step);
+}
+
 async function work(page: Page): Promise<void> {
   await goTo(page, 'fit-up');
   await put(page, `${fit} input[type="text"], ${fit} input:not([type])`, 'the owner');
@@ -89,12 +102,19 @@ async function work(page: Page): Promise<void> {
     .toContain('call the yard or a surveyor before any other hole');
   await put(page, '[data-reading="pilot"] input', '20.5 mm');
   await expect.poll(() => said(page, 'pilot')).toMatch(/^Met/);
-  for (const step of ['pilot', 'first_hole', 'trial_shaft', 'second_hole', 'plumb']) await tick(page, step);
+  await pass(page, 'pilot', 'stop_inside');
+  await pass(page, 'first_hole', 'stop_core');
+  for (const step of ['shaft_line', 'trial_shaft']) await tick(page, step);
+  await pass(page, 'second_hole', 'stop_second_hole');
+  await tick(page, 'plumb');
   await put(page, '[data-reading="trial_struts"] input', '44 mm');
   await expect.poll(() => said(page, 'trial_struts')).toContain('Not met');
   await put(page, '[data-reading="trial_struts"] input', '58 mm');
   await expect.poll(() => said(page, 'trial_struts')).toMatch(/^Met/);
-  for (const step of ['trial_struts', 'mark_feet', 'one_foot_hole']) await tick(page, step);
+  for (const step of ['trial_struts', 'mark_feet']) await tick(page, step);
+  await pass(page, 'one_foot_hole', 'stop_feet');
+  const just = page.locator(fit).getByRole('button', { name: /just as planned/ });
+  for (let left = await just.count(); left > 0; left = await just.count()) await just.first().click();
   const locks = page.locator(fit).getByRole('button', { name: /Lock as drilled/ });
   for (let left = await locks.count(); left > 0; left = await locks.count()) await locks.first().click();
   await goTo(page, 'mount');
@@ -118,6 +138,7 @@ async function fitted(page: Page): Promise<void> {
   await expect.poll(() => cut('port')).toBeGreaterThan(planned + 1);
   await expect.poll(() => cut('starboard')).toBeCloseTo(planned, 6);
   await put(page, '[data-fitted="upper_bracket_height"] input', '905 mm');
+  await page.getByRole('button', { name: 'Yes, I read 905 mm' }).click();
   await page.waitForSelector('[data-fitted-limit="drive_headroom"][data-state="outside"]');
   await put(page, '[data-fitted="upper_bracket_height"] input', '792 mm');
   await expect

@@ -71,7 +71,7 @@ describe('print', () => {
       /none\.json cannot be read/,
     ],
     ['a value that cannot be', ['--sheet', 'job', '--out', out, '--set', 'shim_count=3.5'], /whole number/],
-    ['a word too many', ['--sheet', 'job', '--print'], /“--print” is not understood/],
+    ['a word too many', ['--sheet', 'job', '--print'], /Unknown option --print/],
   ])('refuses %s in one sentence', async (_, args, sentence) => {
     const { code, out: said, err } = await print(...args);
     expect(code).toBe(2);

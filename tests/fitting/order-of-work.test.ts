@@ -31,9 +31,10 @@ const at = (values: Values, name: string): number => work(values).findIndex((it)
 describe('orderOfWork', () => {
   it('keeps what cannot be undone behind what can', () => {
     const order = [
-      ...['inside', 'pilot', 'first_hole', 'trial_shaft', 'second_hole', 'plumb', 'trial_struts'],
-      ...['mark_feet', 'one_foot_hole', 'recheck', 'other_foot_holes', 'cut_struts', 'bed'],
-      ...['tighten_hull_lower', 'tighten_hull_feet', 'tighten_tubes', 'tighten_hinges', 'tighten_shaft'],
+      ...['inside', 'pilot', 'first_hole', 'shaft_line', 'trial_shaft', 'second_hole', 'plumb'],
+      ...['trial_struts', 'mark_feet', 'one_foot_hole', 'recheck', 'other_foot_holes', 'cut_struts'],
+      ...['take_off', 'plates', 'harden', 'bed', 'cure', 'tighten_hull_lower', 'tighten_hull_feet'],
+      ...['put_back', 'tighten_tubes', 'tighten_hinges', 'tighten_shaft'],
       'final',
     ].map((name) => at(two, name));
     expect(order.every((it) => it >= 0)).toBe(true);
@@ -48,6 +49,51 @@ describe('orderOfWork', () => {
       if (step.drills !== undefined) expect(step.caution, step.name).toMatch(/[Ee]ye protection/);
     }
     expect(new Set(work(two).map((it) => it.name)).size).toBe(work(two).length);
+  });
+
+  it('marks every step that drills, cuts, beds or tightens, and only those', () => {
+    const gates = new Map(work(two).flatMap(({ name, gate }) => (gate === undefined ? [] : [[name, gate]])));
+    for (const { name, title } of work(two)) {
+      const wanted = /^(Drill|Pilot)/.test(title)
+        ? 'drill'
+        : /\bcut\b/.test(title)
+          ? 'cut'
+          : /^Bed/.test(title)
+            ? 'bed'
+            : /^Tighten/.test(title)
+              ? 'tighten'
+              : undefined;
+      expect(gates.get(name), name).toBe(wanted);
+    }
+    for (const { gate, holes, name } of work(two)) if (gate === 'drill') expect(holes, name).toBeDefined();
+  });
+
+  it('has two people wherever something heavy is held, and the shaft on a line before its first bolt', () => {
+    for (const name of ['shaft_line', 'trial_shaft', 'plumb', 'trial_struts', 'take_off', 'put_back'])
+      expect(work(two)[at(two, name)]?.hands, name).toMatch(/^Two/);
+    for (const { name, hands } of work(two))
+      if (name.startsWith('tighten_')) expect(hands, name).toMatch(/^Two/);
+    expect(work(two)[at(two, 'shaft_line')]?.how).toMatch(
+      /Before the bracket hangs on its first bolt.*strong point/,
+    );
+  });
+
+  it('tapes the holes while epoxy hardens, and waits for the makers’ hours before sealant and torque', () => {
+    expect(work(two)[at(two, 'harden')]?.how).toMatch(/tape over every hole/);
+    const waits = work(two).flatMap((it) => it.wait ?? []);
+    expect(waits.map((it) => it.from)).toEqual(['plates', 'bed']);
+    for (const { from } of waits) expect(at(two, from)).toBeGreaterThanOrEqual(0);
+  });
+
+  it('says every length in the plan’s own unit', () => {
+    const inches = orderOfWork({ ask: asking(two), units: 'in' });
+    const words = inches.map((it) =>
+      Object.values(it)
+        .filter((part) => typeof part === 'string')
+        .join(' '),
+    );
+    expect(words.join(' ')).not.toMatch(/\d mm\b/);
+    expect(words.join(' ')).toContain('3⁄8 in of the plan');
   });
 
   it('fixes only choices, and those of the feet in use', () => {

@@ -27,7 +27,12 @@ const words: DriverWords = {
 };
 
 const slope = (value: number) => ({ left: value, right: value, kink: false, within: 0 });
-const driver = (input: string, perOffBy: number): Driver => ({ input, slope: slope(perOffBy), perOffBy });
+const driver = (input: string, perOffBy: number): Driver => ({
+  input,
+  offBy: input === 'overhang' ? 3 : 1,
+  slope: slope(perOffBy),
+  perOffBy,
+});
 const own = (name: string) => ({ name, shared: false, moves: [0] });
 const sure = (value: number) => ({ value, low: value, high: value });
 
@@ -164,7 +169,7 @@ describe('odds in sentences', () => {
   it('say why first order differs: one even error makes most of it', () => {
     const [limit] = sureness({ of: x, low: -0.9 }, [even('x', -1, 3)]).limits;
     expect(limit && differenceSentence(limit, words)).toMatch(
-      /x makes most of it and lies evenly within its ±/,
+      /the x dominates, and is spread evenly across its ±/,
     );
   });
 
@@ -186,7 +191,7 @@ describe('odds in sentences', () => {
       3.2 + ['x', 'y', 'z', 'w'].reduce((all, name) => all + (at[name] ?? 0), 0);
     const [found] = sureness({ of: limit, low: 0 }, errors).limits;
     expect(found && differenceSentence(found, words)).toMatch(
-      /needs 4 readings off by all they may be at once/,
+      /needs 4 readings at the end of their ± together/,
     );
   });
 });

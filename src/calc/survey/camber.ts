@@ -3,10 +3,11 @@ import { record, type Table } from '../record.ts';
 import { weightsOf } from './line.ts';
 
 /** Sagitta of a circle of curvature k over a half chord, in the form that keeps its digits. */
-const sagitta = (k: number, half: number): number => (k * half * half) / (1 + Math.sqrt(1 - (k * half) ** 2));
+export const sagitta = (k: number, half: number): number =>
+  (k * half * half) / (1 + Math.sqrt(1 - (k * half) ** 2));
 
 /** Its derivative by the curvature. */
-const bySagitta = (k: number, half: number): number => {
+export const bySagitta = (k: number, half: number): number => {
   const root = Math.sqrt(1 - (k * half) ** 2);
   return (half * half) / (root * (1 + root));
 };

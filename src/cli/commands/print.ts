@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs';
 import { PAPERS, type PaperName } from '../../sheets/page/paper.ts';
 import {
   FILE_ENDINGS,
@@ -11,15 +10,25 @@ import type { SheetInput } from '../../sheets/sheet-input.ts';
 import { pdfOfPrintout } from '../../sheets/write/pdf-of-printout.ts';
 import { readOverrides } from '../../workbook/overrides.ts';
 import { Workbook } from '../../workbook/workbook.ts';
-import { readArguments } from '../arguments.ts';
+import { asksForHelp, readArguments } from '../arguments.ts';
 import { type Command, Refused } from '../exit.ts';
 import { loadLettering } from '../faces.ts';
 import { loadPlan } from '../load-plan.ts';
+import { helpText, type OptionName } from '../options.ts';
+import { isPattern } from '../plan-files.ts';
 import { setOf } from '../set-of.ts';
+import { systemFault } from '../system-fault.ts';
+import { writeBeside } from '../write-beside.ts';
 
 const UNITS = ['mm', 'in', 'both'] as const;
 
-const OPTIONS = ['plan', 'scenario', 'set', 'sheet', 'out', 'paper', 'units', 'date'];
+const OPTIONS: readonly OptionName[] = ['sheet', 'out', 'plan', 'scenario', 'set', 'paper', 'units', 'date'];
+
+const HELP = helpText(
+  `Writes a sheet (${SHEET_NAMES.join(', ')}) of a plan as PDF; the templates also as .dxf or .svg, by the ending of --out.`,
+  'print --',
+  OPTIONS,
+);
 
 /** One of a closed list of words, or a refusal that names them. */
 function oneOf<const Word extends string>(
@@ -57,15 +66,24 @@ const endingOf = (out: string): FileEnding | undefined =>
 
 function write(out: string, content: string | Uint8Array): void {
   try {
-    writeFileSync(out, content);
-  } catch {
-    throw new Refused(`The file ${out} cannot be written: there is no such folder, or it is closed to you.`);
+    writeBeside(out, content);
+  } catch (error) {
+    const why = systemFault(error, {
+      ENOENT: 'there is no such folder',
+      EACCES: 'its folder is closed to you',
+      EPERM: 'its folder is closed to you',
+    });
+    throw new Refused(`The file ${out} cannot be written: ${why}.`);
   }
 }
 
 /** One sheet, written to a file. */
 export const print: Command = async ({ args, output }) => {
-  const given = readArguments(args, OPTIONS, []);
+  if (asksForHelp(args)) {
+    output.write(HELP);
+    return;
+  }
+  const given = readArguments(args, OPTIONS);
   if ('why' in given) throw new Refused(given.why);
   const last = (name: string): string | undefined => given.options.get(name)?.at(-1);
   const name: SheetName = oneOf('sheet', last('sheet'), SHEET_NAMES);
@@ -73,7 +91,10 @@ export const print: Command = async ({ args, output }) => {
   const out = last('out');
   if (out === undefined) throw new Refused('--out is missing; it takes the name of the file to write.');
   const date = dateOf(last('date'));
-  const loaded = loadPlan(last('plan'), last('scenario'));
+  const file = last('plan');
+  if (file !== undefined && isPattern(file))
+    throw new Refused('A sheet is printed from one plan: --plan takes no pattern here.');
+  const loaded = loadPlan(file, last('scenario'));
   if (!loaded.ok) throw new Refused(loaded.why);
   const { plan, scenario } = loaded;
   const units = oneOf('units', last('units'), UNITS, plan.units);

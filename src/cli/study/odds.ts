@@ -1,8 +1,10 @@
 import { oddsAsk } from '../../session/studies/asks.ts';
+import { leftOutSentence } from '../../session/studies/left-out.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { chanceWords, intervalWords } from '../../studies/chance-words.ts';
-import { differenceSentence, failsOf, togetherSentence } from '../../studies/odds/words.ts';
+import { differenceSentence, failsOf, followedSentence, togetherSentence } from '../../studies/odds/words.ts';
 import type { LimitOdds } from '../../studies/odds.ts';
+import { lawsSentence } from '../../studies/uncertain/laws.ts';
 import { capital, type Words } from '../../studies/words.ts';
 import type { Kind } from './kind.ts';
 import { withShare } from './share.ts';
@@ -22,12 +24,15 @@ export const odds: Kind<'odds'> = {
   study: 'odds',
   options: ['share'],
   ask: (given) => oddsAsk(given.plan, given.scenario, withShare(given)),
-  says(answer, { plan }, ask) {
+  says(answer, { plan, scenario }, ask) {
     const words = studyWords(plan);
     const told = answer.limits.filter((it) => failsOf(it).value > LEAST_TOLD || it.worst.fails);
     return [
       togetherSentence(answer, ask.certainty, words),
       ...told.flatMap((it) => [limitSentence(it, words), differenceSentence(it, words) ?? '']),
+      ...answer.followed.map((it) => followedSentence(it, ask.certainty, words)),
+      lawsSentence(ask.errors, words),
+      leftOutSentence(plan, scenario),
     ].filter((it) => it !== '');
   },
 };

@@ -3,6 +3,7 @@ import { nearestUnc } from '../../calc/fasteners/unc.ts';
 import { numberOf } from '../ask.ts';
 import { holesOf } from '../holes.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
+import { underHoles } from '../under-holes.ts';
 import { markWords, together } from './words.ts';
 
 function drillNote({ ask, units }: OrderGiven): readonly string[] {
@@ -47,15 +48,6 @@ export function holesSection(given: OrderGiven): OrderSection {
     ],
     notes: [...notes, ...drillNote(given)],
     unanswered,
-    restsOn: [
-      ...[
-        'transom_rake',
-        'transom_camber_radius',
-        'shaft_offset',
-        'lower_bracket_height',
-        'lower_bolt_spacing',
-      ],
-      ...['foot_bolt_spacing', 'foot_bolt_count', 'foot_height', 'bolt_diameter'],
-    ],
+    restsOn: underHoles(given.ask),
   };
 }

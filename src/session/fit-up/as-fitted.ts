@@ -74,6 +74,12 @@ function cutsOf(bench: FittedBench, plan: Plan, contents: ReadonlyMap<string, Co
   }));
 }
 
+/** Every limit as fitted, on a bench of its own, which is left showing the plan so. */
+export function limitsAsFitted(bench: FittedBench, plan: Plan): readonly LimitAnswer[] {
+  bench.show(plan, plan.active, fittedContents(plan));
+  return bench.judgement().limits;
+}
+
 /** Works a plan out as fitted on a bench of its own, which is left showing the plan as planned. */
 export function asFitted(bench: FittedBench, plan: Plan): AsFitted {
   const contents = fittedContents(plan);

@@ -4,6 +4,7 @@ import { errorsAmong } from '../../studies/drivers/varied.ts';
 import type { DriversAsk } from '../../studies/drivers.ts';
 import type { OddsAsk } from '../../studies/odds.ts';
 import type { TurningAsk } from '../../studies/turning.ts';
+import { following } from './left-out.ts';
 import { variedCell } from './varied-cell.ts';
 import { variedInputs } from './varied-inputs.ts';
 
@@ -42,6 +43,7 @@ export const driversAsk = (
 export const oddsAsk = (plan: Plan, scenario: string | null, settings: Settings): OddsAsk => ({
   scenario,
   errors: errorsAmong(variedInputs(plan, scenario)),
+  follow: following(plan, scenario),
   share: shareIn(settings),
   seed: SEED,
   ...(settings['fine'] === true ? FINE : COARSE),

@@ -38,7 +38,7 @@ function rulesOf(workbook: Workbook, limits: readonly string[] | undefined): rea
 
 function checkNames(workbook: Workbook, { inputs, results }: PointsAsk): void {
   const known = new Set(workbook.names);
-  const unknown = [...inputs, ...results].find((name) => !known.has(name));
+  const unknown = [...inputs, ...results].find((name) => !known.has(name) && !workbook.hasFigure(name));
   if (unknown !== undefined) throw new RangeError(`There is no cell named ${unknown}.`);
 }
 

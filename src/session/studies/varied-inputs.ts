@@ -1,6 +1,7 @@
 import { inputs } from '../../plan/book.ts';
 import { type Plan, type Reading, readingOf } from '../../plan/plan.ts';
 import type { Varied } from '../../studies/drivers/varied.ts';
+import { surveyErrors } from './survey-errors.ts';
 
 /** What a reading was taken with: readings with the same thing may share their error. */
 function toolOf({ with: tool }: Reading): string | undefined {
@@ -9,11 +10,11 @@ function toolOf({ with: tool }: Reading): string | undefined {
 }
 
 /**
- * Every number of a plan in a scenario that a study may move, with how far it may be off. Inputs that follow other
- * cells and inputs without a number are left out.
+ * Every number of a plan in a scenario that a study may move, with how far it may be off: its inputs, and the figures
+ * of its survey's tables. Inputs that follow other cells are moved by those; inputs without a number are left out.
  */
 export function variedInputs(plan: Plan, scenario: string | null): Varied[] {
-  return inputs.flatMap((cell): Varied[] => {
+  const single = inputs.flatMap((cell): Varied[] => {
     if (cell.type !== 'number' && cell.type !== 'whole') return [];
     const reading = readingOf(plan, cell.name, scenario);
     if (reading === undefined || reading.formula !== undefined) return [];
@@ -33,4 +34,5 @@ export function variedInputs(plan: Plan, scenario: string | null): Varied[] {
       },
     ];
   });
+  return [...single, ...surveyErrors(plan, scenario)];
 }

@@ -33,7 +33,7 @@ export function fittingPage(printout: Printout, input: SheetInput): void {
   const right = x + half + GAP;
   const cut = cutList(sheet, ask, units, x, heading(sheet, 'Cut', x, y, half), half);
   const order = tighteningOrder(ask).map(({ what }, i) => ({ text: `${i + 1}  ${what}` }));
-  const top = heading(sheet, 'Tighten in this order', right, y, half);
+  const top = heading(sheet, 'Tighten in this order, once all has hardened', right, y, half);
   y = Math.max(cut, tickedLines(sheet, order, right, top, half));
   const last = sheet.bottom - asFittedHeight(answer) - HEADING;
   const needed = HEADING + limitsLeast(input);

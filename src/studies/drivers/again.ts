@@ -1,9 +1,11 @@
+import { middlePart } from '../../calc/uncertainty/middle-part.ts';
 import { sobolPoints } from '../../calc/uncertainty/sobol.ts';
 import { look } from '../look.ts';
 import type { Meter } from '../meter.ts';
 import type { PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
 import { type ErrorModel, type Factor, fromChances } from '../uncertain/error-model.ts';
+import { halvedError } from '../uncertain/fit-errors.ts';
 
 /** What knowing one factor to half would do to the spread of a room. */
 export interface Again {
@@ -18,14 +20,8 @@ const INSIDE = 0.95;
 
 /** Half the width of the middle part that holds the share given of all answers. */
 export function halfWidth(values: Float64Array, share: number): number {
-  const sorted = values.filter(Number.isFinite).sort();
-  if (sorted.length < 2) return Number.NaN;
-  const at = (chance: number): number => {
-    const place = chance * (sorted.length - 1);
-    const [low, high] = [sorted[Math.floor(place)] ?? 0, sorted[Math.ceil(place)] ?? 0];
-    return low + (place - Math.floor(place)) * (high - low);
-  };
-  return (at((1 + share) / 2) - at((1 - share) / 2)) / 2;
+  const { low, high } = middlePart(values, share);
+  return (high - low) / 2;
 }
 
 /** The same errors with one factor's halved: what it moves is drawn towards what it would be without it. */
@@ -33,7 +29,7 @@ function halved(model: ErrorModel, factor: number): ErrorModel {
   const moves = new Set(model.factors[factor]?.moves);
   return {
     ...model,
-    errors: model.errors.map((it, i) => (moves.has(i) ? { ...it, offBy: it.offBy / 2 } : it)),
+    errors: model.errors.map((it, i) => (moves.has(i) ? halvedError(it) : it)),
   };
 }
 

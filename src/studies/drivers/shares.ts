@@ -4,9 +4,16 @@ import { look } from '../look.ts';
 import type { Meter } from '../meter.ts';
 import type { PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
-import { type ErrorModel, type Factor, fromChances } from '../uncertain/error-model.ts';
+import {
+  type ErrorModel,
+  errorModel,
+  type Factor,
+  fromChances,
+  partsAmong,
+} from '../uncertain/error-model.ts';
+import { withVariance } from '../uncertain/fit-errors.ts';
 
-/** What one factor has in the variance of a room: by itself, and with all it does together with others. */
+/** What one factor, or a fit as a whole, has in the variance of a room: by itself, and with all it does together with others. */
 export interface Share {
   readonly factor: Factor;
   readonly alone: Estimate;
@@ -24,7 +31,7 @@ export interface SharesAsk {
   readonly certainty: number;
 }
 
-/** One limit's rooms at two independent sets of points, and at the first with one factor taken from the second. */
+/** One limit's rooms at two independent sets of points, and at the first with one part taken from the second. */
 interface Rooms {
   readonly a: Float64Array;
   readonly b: Float64Array;
@@ -38,8 +45,8 @@ interface Sums {
 }
 
 /** Sums over one repeat: A. Saltelli and others (2010) for the share alone, M. Jansen (1999) for the total one. */
-function sums({ a, b, mixed }: Rooms, factor: number): Sums {
-  const with_ = mixed[factor] ?? a;
+function sums({ a, b, mixed }: Rooms, part: number): Sums {
+  const with_ = mixed[part] ?? a;
   let [mean, counted] = [0, 0];
   const usable = (n: number): boolean =>
     Number.isFinite((a[n] ?? Number.NaN) + (b[n] ?? 0) + (with_[n] ?? 0));
@@ -71,38 +78,40 @@ export function* shares(
   ask: SharesAsk,
   meter: Meter,
 ): Generator<Progress, Share[][], void> {
-  const { factors, repeats, points, seed, certainty } = ask;
-  const dimensions = model.factors.length;
-  const blocks = 2 + factors.length;
+  const { repeats, points, seed, certainty } = ask;
+  const drawn = errorModel(model.errors.map(withVariance), model.share);
+  const parts = partsAmong(drawn, ask.factors);
+  const dimensions = drawn.factors.length;
+  const blocks = 2 + parts.length;
   meter.expect(repeats * blocks * points);
-  const found = evaluator.limits.map(() => factors.map(() => [] as Sums[]));
+  const found = evaluator.limits.map(() => parts.map(() => [] as Sums[]));
   for (let repeat = 0; repeat < repeats; repeat++) {
     const cube = sobolPoints(2 * dimensions, points, seed * 1000 + repeat);
     const columns = Array.from({ length: dimensions }, (_, factor) => {
       const [a, b] = [cube[factor], cube[dimensions + factor]];
       const all = new Float64Array(blocks * points);
       for (let block = 0; block < blocks; block++) {
-        const isOther = block === 1 || factors[block - 2] === factor;
+        const isOther = block === 1 || parts[block - 2]?.includes(factor) === true;
         all.set((isOther ? b : a) ?? [], block * points);
       }
       return all;
     });
-    const table = fromChances(model, columns, blocks * points);
+    const table = fromChances(drawn, columns, blocks * points);
     const { room } = yield* look(evaluator, table, blocks * points, meter);
     for (const [limit, of] of room.entries()) {
       const block = (n: number): Float64Array => of.subarray(n * points, (n + 1) * points);
-      const rooms = { a: block(0), b: block(1), mixed: factors.map((_, n) => block(n + 2)) };
-      for (const [n] of factors.entries()) found[limit]?.[n]?.push(sums(rooms, n));
+      const rooms = { a: block(0), b: block(1), mixed: parts.map((_, n) => block(n + 2)) };
+      for (const [n] of parts.entries()) found[limit]?.[n]?.push(sums(rooms, n));
     }
   }
   return found.map((ofLimit) =>
-    ofLimit.flatMap((parts, n): Share[] => {
-      const factor = model.factors[factors[n] ?? -1];
-      const variance = parts.map((it) => it.variance);
+    ofLimit.flatMap((repeated, n): Share[] => {
+      const factor = model.factors[parts[n]?.[0] ?? -1];
+      const variance = repeated.map((it) => it.variance);
       if (factor === undefined || !(variance.reduce((a, b) => a + b, 0) > 0)) return [];
       const of = (part: 'alone' | 'total'): Estimate =>
         ratioOf(
-          parts.map((it) => it[part]),
+          repeated.map((it) => it[part]),
           variance,
           certainty,
         );

@@ -1,5 +1,5 @@
 import type { Law } from '../../calc/uncertainty/shared-error.ts';
-import type { ReadingError } from '../uncertain/reading-error.ts';
+import type { InFit, ReadingError } from '../uncertain/reading-error.ts';
 
 /** A number that may move, as plain data: a reading or a choice. */
 export interface Varied {
@@ -9,6 +9,8 @@ export interface Varied {
   readonly offBy: number;
   readonly law: Law;
   readonly with?: string | undefined;
+  /** As in `ReadingError`. */
+  readonly fit?: InFit | undefined;
   /** It goes by whole steps. */
   readonly whole: boolean;
   /** What it cannot go past, where there is such. */

@@ -27,9 +27,10 @@ export function moverSentence({ limit, drivers }: LimitDrivers, words: DriverWor
   const [first, second] = drivers.filter((it) => it.perOffBy !== 0);
   if (first === undefined) return `No input that may be off moves the limit on ${short}.`;
   const cell = words.cell(first.input);
+  const off = cell.figure(first.offBy);
   const says =
-    `The ${cell.short} moves the ${short} most: ${cell.figure(words.offBy(first.input))} off ` +
-    `changes it by ${figure(Math.abs(first.perOffBy))}`;
+    `The ${cell.short} moves the ${short} most: ${first.table ? `rows ${off} off change` : `${off} off changes`} ` +
+    `it by ${figure(Math.abs(first.perOffBy))}`;
   if (second === undefined) return `${says}.`;
   return `${says}; next is the ${words.cell(second.input).short} with ${figure(Math.abs(second.perOffBy))}.`;
 }

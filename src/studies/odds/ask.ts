@@ -9,6 +9,8 @@ import type { Worst } from './worst-case.ts';
 export interface OddsAsk {
   readonly scenario: string | null;
   readonly errors: readonly ReadingError[];
+  /** Inputs that follow others, of which it is asked how far that makes them off. */
+  readonly follow?: readonly string[];
   /** How far readings with one instrument share their error, 0 to 1. */
   readonly share: number;
   readonly seed: number;
@@ -45,11 +47,20 @@ export interface LimitOdds {
   readonly rare?: Rare;
 }
 
+/** An input that follows others: its value now, and where it lies in so many of all draws as the intervals are sure. */
+export interface Followed {
+  readonly name: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 export interface Odds {
   readonly road: Road;
   /** A first estimate, from few draws and the first corners alone; the answer itself has no such mark. */
   readonly first?: true;
   readonly limits: readonly LimitOdds[];
+  readonly followed: readonly Followed[];
   readonly together: {
     readonly sampled: Sampled;
     readonly rare?: Rare;

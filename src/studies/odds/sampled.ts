@@ -1,4 +1,5 @@
 import { chanceOf, type Estimate, meanOf } from '../../calc/uncertainty/interval.ts';
+import { middlePart } from '../../calc/uncertainty/middle-part.ts';
 import { SobolSequence } from '../../calc/uncertainty/sobol.ts';
 import { BATCH, isFailing, isLacking } from '../look.ts';
 import type { Meter } from '../meter.ts';
@@ -78,6 +79,8 @@ function chanceBehind(rates: readonly number[], hits: number, count: number, cer
 export interface SampledAll {
   readonly limits: readonly Sampled[];
   readonly together: Sampled;
+  /** For each result of the evaluator, where it lies in so many draws as the intervals are sure. */
+  readonly results: readonly { readonly low: number; readonly high: number }[];
 }
 
 /** Why a point fails: 1 for want of an answer alone, 2 where something is outside. */
@@ -141,12 +144,15 @@ export function* sampled(
   for (const [dimension, factor] of drawn.entries()) chances[factor] = cube[dimension] as Float64Array;
   const columns = model.errors.map(() => new Float64Array(BATCH));
   const any = new Uint8Array(BATCH);
+  const kept = evaluator.results.map(() => new Float64Array(repeats * points));
   for (let repeat = 0; repeat < repeats; repeat++) {
     const sequence = new SobolSequence(drawn.length, seed * 1000 + repeat);
     for (let from = 0; from < points; from += BATCH) {
       const count = Math.min(BATCH, points - from);
       sequence.next(cube, count);
-      const { limits, refused } = evaluator.evaluateMany(fromChances(model, chances, count, columns), count);
+      const looked = evaluator.evaluateMany(fromChances(model, chances, count, columns), count);
+      const { limits, refused } = looked;
+      for (const [i, column] of kept.entries()) column.set(looked.results[i] ?? [], repeat * points + from);
       any.fill(0);
       for (const [i, tally] of tallies.entries())
         tallied(tally, limits[i] as LimitColumns, refused, count, any);
@@ -155,5 +161,9 @@ export function* sampled(
     }
     for (const tally of [...tallies, together]) tally.endRepeat();
   }
-  return { limits: tallies.map((it) => it.result(certainty)), together: together.result(certainty) };
+  return {
+    limits: tallies.map((it) => it.result(certainty)),
+    together: together.result(certainty),
+    results: kept.map((it) => middlePart(it, certainty)),
+  };
 }

@@ -1,5 +1,5 @@
 import { chanceWords, holdsFrom, intervalWords } from '../chance-words.ts';
-import type { LimitOdds, Odds } from '../odds.ts';
+import type { Followed, LimitOdds, Odds } from '../odds.ts';
 import { capital, listed, type Words } from '../words.ts';
 
 const MOST_NAMED = 3;
@@ -25,6 +25,22 @@ export function togetherSentence({ together, limits }: Odds, certainty: number, 
   return `Every limit holds in ${intervalWords(holdsFrom(fails))} of all cases (${sure}).${because}`;
 }
 
+/** Where an input lies that follows others, as far as those may be off. */
+export function followedSentence(
+  { name, value, low, high }: Followed,
+  certainty: number,
+  words: Words,
+): string {
+  const { short, figure } = words.cell(name);
+  return `${capital(short)}: ${figure(value)} as it is, from ${figure(low)} to ${figure(high)} in ${Math.round(100 * certainty)} % of all cases.`;
+}
+
+/** How an error is spread that is not bell-shaped. */
+const SPREAD = {
+  even: 'is spread evenly across its ±, with nothing beyond',
+  student: 'may be off further than a bell says, as so few rows show (Student’s t)',
+} as const;
+
 /** Whether two ways of working out a chance say different things to an owner. */
 function differ(a: number, b: number, slack: number): boolean {
   const [low, high] = [Math.min(a, b), Math.max(a, b)];
@@ -49,8 +65,8 @@ export function differenceSentence(odds: LimitOdds, words: Words): string | unde
       return `First order says ${chanceWords(firstOrder.fails)}: ${short} has a kink at these readings, and it reckons with one slope.`;
     }
     const { largest, deviation } = firstOrder;
-    if (largest !== undefined && largest.part > 0.5) {
-      return `First order says ${chanceWords(firstOrder.fails)}: it takes a bell-shaped spread, but ${words.cell(largest.name).short} makes most of it and lies evenly within its ± with nothing beyond.`;
+    if (largest !== undefined && largest.part > 0.5 && largest.law !== 'bell') {
+      return `First order says ${chanceWords(firstOrder.fails)}: it takes a bell-shaped spread, but the ${words.cell(largest.name).short} dominates, and ${SPREAD[largest.law]}.`;
     }
     if (sampled.mean !== null && Math.abs(sampled.mean - firstOrder.room) > 0.05 * deviation) {
       return `First order says ${chanceWords(firstOrder.fails)}: ${short} bends, so that on average it is ${figure(sampled.mean)} and not ${figure(firstOrder.room)} of room.`;
@@ -58,10 +74,10 @@ export function differenceSentence(odds: LimitOdds, words: Words): string | unde
     return `First order says ${chanceWords(firstOrder.fails)}: it takes straight lines and a bell-shaped spread, which ${short} has not quite.`;
   }
   if (worst.fails && odds.holds && fails.value < 0.05) {
-    const many = worst.at.length;
+    const many = new Set(worst.at.map((it) => it.of ?? it.name)).size;
     return many < 2
       ? undefined
-      : `The worst case is outside, but it needs ${many} readings off by all they may be at once, each in its worst direction.`;
+      : `The worst case is outside, but it needs ${many} readings at the end of their ± together, each in its worst direction.`;
   }
   return undefined;
 }

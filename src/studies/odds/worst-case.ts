@@ -1,32 +1,50 @@
+import { widening } from '../../calc/uncertainty/student-pair.ts';
 import { type Looked, look } from '../look.ts';
 import type { Meter } from '../meter.ts';
 import type { PointEvaluator } from '../points.ts';
 import type { Progress } from '../study.ts';
 import type { ErrorModel } from '../uncertain/error-model.ts';
-import { furthest, type ReadingError } from '../uncertain/reading-error.ts';
+import { figureAt } from '../uncertain/fit-errors.ts';
+import { FURTHEST, furthest, type ReadingError } from '../uncertain/reading-error.ts';
 
 /** The least room found with every reading off by as much as it may be. */
 export interface Worst {
   /** Null where no room was found at all. */
   readonly room: number | null;
   readonly fails: boolean;
-  /** Readings there, those alone that matter to it. */
-  readonly at: readonly { readonly name: string; readonly value: number }[];
+  /** Readings there, those alone that matter to it; those of one survey table, `of`, are off together. */
+  readonly at: readonly { readonly name: string; readonly value: number; readonly of?: string }[];
 }
 
 const ROUNDS = 6;
 /** Places each coordinate is tried at, in half-widths. */
 const TRIED = [-1, 0, 1];
 
-/** One reading, or all that wholly share one error: it moves along one line. */
+/**
+ * What moves along one line: a reading, all that wholly share one error, or the rows of a table with one of the two
+ * errors of what is fitted through them.
+ */
 interface Line {
   readonly moves: readonly number[];
+  /** Which of a fit's two errors it is. */
+  readonly error?: 0 | 1;
 }
 
-const linesOf = (model: ErrorModel): Line[] =>
-  model.share === 1
-    ? model.factors.map(({ moves }) => ({ moves }))
-    : model.errors.map((_, i) => ({ moves: [i] }));
+function linesOf({ share, factors, errors, fits }: ErrorModel): Line[] {
+  const fitted = fits.flatMap(({ rows, factors: [first, second] }) => [
+    { moves: rows, error: 0, factor: first } as const,
+    { moves: rows, error: 1, factor: second } as const,
+  ]);
+  const ofFits = new Set(fitted.map((it) => it.factor));
+  const single =
+    share === 1
+      ? factors.flatMap(({ moves }, factor) => (ofFits.has(factor) ? [] : [{ moves }]))
+      : errors.flatMap(({ fit }, i) => (fit === undefined ? [{ moves: [i] }] : []));
+  return [...single, ...fitted];
+}
+
+/** How far an error of a fit is taken to go: as far as a normal one that is as wide at 95 %. */
+const furthestOf = (freedom: number | null): number => FURTHEST * widening(freedom);
 
 /** A line's other place, and how bad it is there. */
 interface Flip {
@@ -77,6 +95,8 @@ export class WorstCases {
   readonly #model: ErrorModel;
   readonly #meter: Meter;
   readonly #lines: readonly Line[];
+  /** The lines that move each reading. */
+  readonly #linesOf: readonly (readonly number[])[];
   readonly #corners: readonly Corner[];
 
   /** `slopes` are, for each limit, the change of its room by each reading to first order. */
@@ -90,9 +110,14 @@ export class WorstCases {
     this.#model = model;
     this.#meter = meter;
     this.#lines = linesOf(model);
+    this.#linesOf = model.errors.map((_, i) =>
+      this.#lines.flatMap(({ moves }, line) => (moves.includes(i) ? [line] : [])),
+    );
     this.#corners = evaluator.limits.map((_, limit): Corner => {
-      const fall = (i: number): number => (slopes[limit]?.[i] ?? 0) * this.#furthest(i);
-      const place = this.#lines.map(({ moves }) => -Math.sign(moves.reduce((sum, i) => sum + fall(i), 0)));
+      const place = this.#lines.map(({ moves, error }) => {
+        const fall = (i: number): number => (slopes[limit]?.[i] ?? 0) * this.#reach(i, error);
+        return -Math.sign(moves.reduce((sum, i) => sum + fall(i), 0));
+      });
       const bad = Number.NEGATIVE_INFINITY;
       return { place, bad, fails: false, room: Number.NaN, matter: new Set() };
     });
@@ -126,20 +151,37 @@ export class WorstCases {
     return this.#corners.map(({ place, room, fails, matter }) => ({
       room: Number.isNaN(room) ? null : room,
       fails,
-      at: this.#lines.flatMap(({ moves }, line) =>
-        matter.has(line) && place[line] !== 0 ? moves.map((i) => this.#at(i, place[line] ?? 0)) : [],
-      ),
+      at: this.#moved(place, matter).map((i) => this.#at(i, place)),
     }));
   }
 
-  #furthest(i: number): number {
-    const error = this.#model.errors[i];
-    return error === undefined ? 0 : furthest(error);
+  /** Readings that lines which matter have moved, each once. */
+  #moved(place: readonly number[], matter: ReadonlySet<number>): number[] {
+    const moved = this.#lines.flatMap(({ moves }, line) =>
+      matter.has(line) && place[line] !== 0 ? moves : [],
+    );
+    return [...new Set(moved)];
   }
 
-  #at(i: number, place: number): Worst['at'][number] {
-    const { name, value } = this.#model.errors[i] as ReadingError;
-    return { name, value: value + place * this.#furthest(i) };
+  /** How far a reading moves along a line, to its end. */
+  #reach(i: number, error: Line['error']): number {
+    const reading = this.#model.errors[i] as ReadingError;
+    if (reading.fit === undefined || error === undefined) return furthest(reading);
+    return reading.fit.by[error] * furthestOf(reading.fit.freedom);
+  }
+
+  #at(i: number, place: readonly number[]): Worst['at'][number] {
+    const { name, fit } = this.#model.errors[i] as ReadingError;
+    return { name, value: this.#valueAt(i, place), ...(fit === undefined ? {} : { of: fit.of }) };
+  }
+
+  #valueAt(i: number, place: readonly number[]): number {
+    const error = this.#model.errors[i] as ReadingError;
+    const [first = -1, second = -1] = this.#linesOf[i] ?? [];
+    const { fit } = error;
+    if (fit === undefined) return error.value + (place[first] ?? 0) * furthest(error);
+    const far = furthestOf(fit.freedom);
+    return figureAt(fit, (place[first] ?? 0) * far, (place[second] ?? 0) * far);
   }
 
   #linesReached(factors: readonly number[]): Iterable<number> {
@@ -155,10 +197,7 @@ export class WorstCases {
   }
 
   *#look(places: readonly (readonly number[])[]): Generator<Progress, Looked, void> {
-    const columns = this.#model.errors.map((error, i) => {
-      const line = this.#lines.findIndex((it) => it.moves.includes(i));
-      return Float64Array.from(places, (it) => error.value + (it[line] ?? 0) * furthest(error));
-    });
+    const columns = this.#model.errors.map((_, i) => Float64Array.from(places, (it) => this.#valueAt(i, it)));
     this.#meter.expect(places.length);
     return yield* look(this.#evaluator, columns, places.length, this.#meter);
   }

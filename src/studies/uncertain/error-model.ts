@@ -1,10 +1,14 @@
 import { normalBelow, normalQuantile } from '../../calc/uncertainty/normal.ts';
 import { correlationOf } from '../../calc/uncertainty/shared-error.ts';
+import { type Fit, figureAt, fitErrors, rowsByFit } from './fit-errors.ts';
 import type { ReadingError } from './reading-error.ts';
 
-/** One thing that varies by itself: a reading's own error, or what all readings taken with one instrument share. */
+/**
+ * One thing that varies by itself: a reading's own error, what all readings taken with one instrument share, or one of
+ * the two errors of what is fitted through a survey table.
+ */
 export interface Factor {
-  /** The input, or the instrument where it is shared. */
+  /** The input, the instrument where it is shared, or the table. */
   readonly name: string;
   readonly shared: boolean;
   /** Places in the model's list of readings that it moves. */
@@ -17,7 +21,8 @@ export interface ErrorModel {
   /** Share of a score's variance that readings with one instrument have in common, 0 to 1. */
   readonly share: number;
   readonly factors: readonly Factor[];
-  /** For each reading, its own factor and the shared one; −1 where it has none. */
+  readonly fits: readonly Fit[];
+  /** For each reading, its own factor and the shared one; −1 where it has none, as where a fit moves it. */
   readonly own: readonly number[];
   readonly common: readonly number[];
 }
@@ -28,6 +33,7 @@ export function errorModel(errors: readonly ReadingError[], share: number): Erro
   const groups = new Map<string, number[]>();
   for (const [i, error] of errors.entries()) {
     const tool = toolOf(error);
+    if (error.fit !== undefined) continue;
     if (tool !== '' && share > 0) groups.set(tool, [...(groups.get(tool) ?? []), i]);
   }
   const factors: Factor[] = [];
@@ -37,15 +43,36 @@ export function errorModel(errors: readonly ReadingError[], share: number): Erro
     for (const i of moves) common[i] = factors.length;
     factors.push({ name, shared: true, moves });
   }
-  const own = errors.map(({ name }, i) => {
+  const fits = [...rowsByFit(errors)].map(([of, rows]): Fit => {
+    const first = factors.length;
+    factors.push({ name: of, shared: false, moves: rows }, { name: of, shared: false, moves: rows });
+    const { freedom = null } = errors[rows[0] ?? -1]?.fit ?? {};
+    return { of, freedom, rows, factors: [first, first + 1] };
+  });
+  const own = errors.map(({ name, fit }, i) => {
+    if (fit !== undefined) return -1;
     if (share === 1 && common[i] !== -1) return -1;
     factors.push({ name, shared: false, moves: [i] });
     return factors.length - 1;
   });
-  return { errors, share, factors, own, common };
+  return { errors, share, factors, fits, own, common };
 }
 
-/** The correlation of two readings' errors. */
+/** Factors that are one thing to whoever reads: each by itself, but the two of a fit together. */
+export function partsAmong({ fits }: ErrorModel, factors: readonly number[]): readonly (readonly number[])[] {
+  const secondOf = new Map(fits.map((it) => it.factors));
+  const firstOf = new Map(fits.map(({ factors: [first, second] }) => [second, first]));
+  const left = new Set(factors.map((it) => firstOf.get(it) ?? it));
+  return [...left].map((it) => {
+    const second = secondOf.get(it);
+    return second === undefined ? [it] : [it, second];
+  });
+}
+
+/**
+ * The correlation of two readings' errors. Rows of one table count as off by themselves: the variance of what is
+ * fitted through them, and of all that follows from it, comes out the same.
+ */
 export function correlationBetween({ errors, common, share }: ErrorModel, i: number, j: number): number {
   const [a, b] = [errors[i], errors[j]];
   if (a === undefined || b === undefined || common[i] === -1 || common[i] !== common[j]) return 0;
@@ -64,8 +91,20 @@ function placed(
   into?: readonly Float64Array[],
 ): Float64Array[] {
   const [least, most] = [Math.sqrt(1 - model.share), Math.sqrt(model.share)];
+  const ofFit = new Map(
+    model.fits.map(({ of, freedom, factors: [a, b] }) => [
+      of,
+      fitErrors(freedom, [scoreOf(a), scoreOf(b)], count),
+    ]),
+  );
   return model.errors.map((error, i) => {
     const column = into?.[i] ?? new Float64Array(count);
+    const { fit } = error;
+    if (fit !== undefined) {
+      const [first = [], second = []] = ofFit.get(fit.of) ?? [];
+      for (let n = 0; n < count; n++) column[n] = figureAt(fit, first[n] ?? 0, second[n] ?? 0);
+      return column;
+    }
     const [own = -1, common = -1] = [model.own[i], model.common[i]];
     if (common === -1) {
       alone(error, own, column);

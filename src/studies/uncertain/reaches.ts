@@ -13,8 +13,11 @@ const PLACES = 8;
 /** Part of the places drawn wider than the errors, and all that is moved to: what matters in the tails alone is seen. */
 const WIDE = PLACES / 2;
 const WIDER = 2.5;
+/** Deviations that no place lies beyond: further out a chance is 1 to the last digit, and its place without end. */
+const FURTHEST = 7;
 
-const wider = (chance: number): number => normalBelow(WIDER * normalQuantile(chance));
+const wider = (chance: number): number =>
+  normalBelow(Math.max(-FURTHEST, Math.min(FURTHEST, WIDER * normalQuantile(chance))));
 
 const differs = (a: number | undefined, b: number | undefined): boolean => !Object.is(a, b);
 

@@ -1,4 +1,3 @@
-import type { Varied } from '../../studies/drivers/varied.ts';
 import type { Driver, LimitDrivers } from '../../studies/drivers.ts';
 
 /** Inputs drawn at most; the rest are counted. */
@@ -8,6 +7,8 @@ export const MOST_ROWS = 10;
 export interface DriverRow {
   readonly input: string;
   readonly offBy: number;
+  /** All rows of a survey table, whose change has no sign. */
+  readonly table: boolean;
   readonly slope: Driver['slope'];
   /** Change of room with the input that much less and that much more. */
   readonly less: number;
@@ -25,14 +26,21 @@ export function tellingRows(rows: readonly DriverRow[]): readonly DriverRow[] {
 
 const sizeOf = ({ less, more }: DriverRow): number => Math.max(Math.abs(less), Math.abs(more));
 
-export function driverRows({ drivers }: LimitDrivers, inputs: readonly Varied[]): readonly DriverRow[] {
-  const offBy = new Map(inputs.map((it) => [it.name, it.offBy]));
-  return drivers.flatMap(({ input, slope, perOffBy }): DriverRow[] => {
-    const off = offBy.get(input) ?? 0;
-    if (perOffBy === 0) return [];
-    return [{ input, slope, offBy: off, less: -(slope.left ?? 0) * off, more: (slope.right ?? 0) * off }];
-  });
-}
+export const driverRows = ({ drivers }: LimitDrivers): readonly DriverRow[] =>
+  drivers.flatMap(({ input, offBy, table = false, slope, perOffBy }): DriverRow[] =>
+    perOffBy === 0
+      ? []
+      : [
+          {
+            input,
+            slope,
+            offBy,
+            table,
+            less: -(slope.left ?? 0) * offBy,
+            more: (slope.right ?? 0) * offBy,
+          },
+        ],
+  );
 
 /** Ends of the rooms drawn: all bars, the present room, and the bound where it is not far off. */
 export function roomEnds(room: number, rows: readonly DriverRow[]): readonly [number, number] {

@@ -22,7 +22,7 @@ const signed = (value: number, figure: (value: number) => string): string =>
 
 /** The picture and its figures in one: each input that may be off, how it moves the room, and what it has in the spread. */
 export function DriverTable({ of, inputs, words, plan }: Props) {
-  const rows = useMemo(() => driverRows(of, inputs), [of, inputs]);
+  const rows = useMemo(() => driverRows(of), [of]);
   const shown = tellingRows(rows);
   const frame = useRef<HTMLTableCellElement>(null);
   const width = Math.max(40, useBox(frame)?.width ?? 240);
@@ -50,6 +50,8 @@ export function DriverTable({ of, inputs, words, plan }: Props) {
               <br />
               {signed(row.less, figure)} less
             </>
+          ) : row.table ? (
+            `±${figure(row.more)}`
           ) : (
             signed(row.more, figure)
           )}

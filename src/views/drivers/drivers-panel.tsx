@@ -2,8 +2,11 @@ import { useMemo } from 'react';
 import { worstFirst } from '../../calc/limits/worst-first.ts';
 import { driversAsk } from '../../session/studies/asks.ts';
 import { driverWords } from '../../session/studies/driver-words.ts';
+import { leftOutSentence } from '../../session/studies/left-out.ts';
+import { errorsAmong } from '../../studies/drivers/varied.ts';
 import { againSentence, moverSentence, shareSentence, soonestSentence } from '../../studies/drivers/words.ts';
 import type { Drivers } from '../../studies/drivers.ts';
+import { lawsSentence } from '../../studies/uncertain/laws.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
 import { Chooser } from '../parts/chooser.tsx';
 import { StudyWait } from '../parts/study-wait.tsx';
@@ -68,6 +71,11 @@ export function DriversPanel() {
               <p className="type-small base-soft">
                 Every reading is taken to be off by itself; readings with one instrument can share their error
                 under <a href="#/studies/odds">Odds</a>.
+              </p>
+            )}
+            {ask !== undefined && (
+              <p className="type-small base-soft">
+                {lawsSentence(errorsAmong(ask.inputs), words)} {leftOutSentence(plan, plan.active)}
               </p>
             )}
           </div>

@@ -15,7 +15,7 @@ function save(text: string, name: string): void {
   URL.revokeObjectURL(address);
 }
 
-/** What was fitted, by whom and when, and what remains to be looked at. */
+/** What was fitted, by whom and when, and what remains to be checked. */
 export function HandoverRecord() {
   const session = useSession();
   const plan = usePlan();
@@ -30,9 +30,7 @@ export function HandoverRecord() {
     session.edit(`Handover: ${label}`, (it) => setHandover(it, name, text.trim()));
   return (
     <>
-      <p className="type-lead">
-        Whoever sails with the gear, or mends it, reads this. It is kept in the plan file.
-      </p>
+      <p className="type-lead">For whoever sails with the gear or repairs it. It is kept in the plan file.</p>
       <div className="fit-up-fields fit-up-screen">
         {HANDOVER_ENTRIES.map(({ name, label, lines: rows }) => (
           <TextEntry
@@ -46,8 +44,8 @@ export function HandoverRecord() {
           />
         ))}
       </div>
-      <section className="fit-up-section fit-up-screen" aria-label="Still to be looked at">
-        <h3 className="type-section">Still to be looked at</h3>
+      <section className="fit-up-section fit-up-screen" aria-label="Still to check">
+        <h3 className="type-section">Still to check</h3>
         {DUE.map(({ name, label, what }) => (
           <div key={name} className="fit-up-pair">
             <span className="fit-up-planned">

@@ -1,3 +1,4 @@
+import { cutWords } from '../../fitting/cut-long.ts';
 import type { StrutCut } from '../../session/fit-up/as-fitted.ts';
 import { shown } from '../parts/show.ts';
 import { useUnits } from '../parts/use-units.ts';
@@ -21,12 +22,12 @@ export function StrutLengths({ cuts }: { readonly cuts: readonly StrutCut[] | un
                 planned === undefined || Math.abs(planned - length.value) < 0.05
                   ? ', as planned'
                   : `, planned ${mm(planned)}`
-              }. Cut ${mm(length.long)} long, at ${mm(Math.ceil(length.value + length.long))}, try it, trim.`}
+              }. Cut ${cutWords(length.long, units)} long, at ${cutWords(length.value + length.long, units)}, try it, trim.`}
         </p>
       ))}
       <p className="type-small base-soft">
         ± is twice the standard uncertainty of the readings behind it. What you cut longer by is the most that
-        they can be off together. What the tube itself says, held from pin to pin, comes first.
+        they can be wrong together. The tube itself, held from pin to pin, comes first.
       </p>
     </section>
   );

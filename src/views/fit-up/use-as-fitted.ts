@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'react';
-import { type AsFitted, asFitted } from '../../session/fit-up/as-fitted.ts';
-import { usePlan, useReady, useSession } from '../use-session.ts';
+import type { Plan } from '../../plan/plan.ts';
+import { type AsFitted, asFitted, limitsAsFitted } from '../../session/fit-up/as-fitted.ts';
+import type { LimitAnswer } from '../../workbook/judged.ts';
+import { useJudgement, usePlan, useReady, useSession } from '../use-session.ts';
 
 type Bench = Parameters<typeof asFitted>[0] & { destroy(): void };
 
@@ -16,23 +18,56 @@ function unlessItFails<T>(work: () => T): T | undefined {
   }
 }
 
-/** What the plan comes to as fitted, from a workbook of its own that lives as long as the view that asks is shown. */
-export function useAsFitted(): AsFitted | undefined {
+interface Found<T> {
+  readonly of: Plan;
+  readonly is: T;
+}
+
+/** The last answer as fitted and the plan it is of, from a workbook that lives as long as the view that asks is shown. */
+function useFound<T>(work: (bench: Bench, plan: Plan) => T, asked: boolean): Found<T> | undefined {
   const session = useSession();
   const plan = usePlan();
-  const ready = useReady();
+  const isWanted = useReady() && asked;
   const [bench, setBench] = useState<Bench>();
-  const [found, setFound] = useState<AsFitted>();
+  const [found, setFound] = useState<Found<T>>();
   useEffect(() => {
-    if (!ready) return;
+    if (!isWanted) return;
     const made = unlessItFails(() => session.workbook?.another());
     setBench(made);
-    return () => made?.destroy();
-  }, [ready, session]);
+    return () => {
+      made?.destroy();
+      setBench(undefined);
+    };
+  }, [isWanted, session]);
   useEffect(() => {
     if (bench === undefined) return;
-    const timer = setTimeout(() => setFound(unlessItFails(() => asFitted(bench, plan))), PATIENCE);
+    const timer = setTimeout(() => {
+      const is = unlessItFails(() => work(bench, plan));
+      setFound(is === undefined ? undefined : { of: plan, is });
+    }, PATIENCE);
     return () => clearTimeout(timer);
-  }, [bench, plan]);
-  return found;
+  }, [bench, plan, work]);
+  return isWanted ? found : undefined;
+}
+
+/** What the plan comes to as fitted; undefined until it is first worked out. */
+export const useAsFitted = (): AsFitted | undefined => useFound(asFitted, true)?.is;
+
+/** Whether two plans have the same limits: edits share what they leave alone. */
+const sameLimits = (a: Plan, b: Plan): boolean =>
+  a.fit.fitted === b.fit.fitted &&
+  (['inputs', 'scenarios', 'active', 'tables', 'ownCells', 'limits'] as const).every(
+    (key) => a[key] === b[key],
+  );
+
+/** Every limit with what was fitted in place of what was planned; undefined while that is worked out. */
+export function useFittedLimits(): readonly LimitAnswer[] | undefined {
+  const plan = usePlan();
+  const planned = useJudgement().limits;
+  const ready = useReady();
+  const isFitted = plan.fit.fitted.size > 0;
+  const found = useFound(limitsAsFitted, isFitted);
+  if (!ready) return undefined;
+  if (!isFitted) return planned;
+  return found !== undefined && sameLimits(found.of, plan) ? found.is : undefined;
 }

@@ -1,8 +1,10 @@
 import { useMemo } from 'react';
 import { CERTAINTY, oddsAsk } from '../../session/studies/asks.ts';
+import { leftOutSentence } from '../../session/studies/left-out.ts';
 import { studyWords } from '../../session/study-words.ts';
-import { togetherSentence } from '../../studies/odds/words.ts';
+import { followedSentence, togetherSentence } from '../../studies/odds/words.ts';
 import type { Odds } from '../../studies/odds.ts';
+import { lawsSentence } from '../../studies/uncertain/laws.ts';
 import { limitTitle } from '../../workbook/limit-words.ts';
 import { StudyWait } from '../parts/study-wait.tsx';
 import { useStudy } from '../parts/use-study.ts';
@@ -54,6 +56,18 @@ export function OddsPanel() {
             </p>
           )}
           <OddsTable odds={found} words={words} title={title} />
+          {found.followed.length > 0 && (
+            <details className="type-small">
+              <summary>How far what follows the survey or other cells may be off</summary>
+              <ul className="odds-followed">
+                {found.followed.map((it) => (
+                  <li key={it.name} data-followed={it.name}>
+                    {followedSentence(it, CERTAINTY, words)}
+                  </li>
+                ))}
+              </ul>
+            </details>
+          )}
           {sure.length > 0 && (
             <p className="type-small">
               Hold even in the worst case found{found.first === true && ' so far'}, and failed in none of{' '}
@@ -74,9 +88,7 @@ export function OddsPanel() {
       </label>
       <ShareSetting share={ask.share} tools={tools} onPick={(share) => set({ share })} />
       <p className="type-small base-soft">
-        {ask.errors.length} inputs may be off. Each is taken to lie evenly within its ± unless its reading
-        says that one standard deviation was meant. A wrong manual, a wrong reading or a wrong boat is not
-        reckoned with.
+        {lawsSentence(ask.errors, words)} {leftOutSentence(plan, plan.active)}
       </p>
     </section>
   );

@@ -1,4 +1,5 @@
 import { pages } from '../../plan/book.ts';
+import { surveyWords } from '../../session/survey/survey-words.ts';
 
 const pageOf = new Map(
   pages.flatMap(({ page, sections }) =>
@@ -6,5 +7,6 @@ const pageOf = new Map(
   ),
 );
 
-/** The address of a cell on its page; the owner's own cells have a page of theirs. */
-export const cellHref = (name: string): string => `#/${pageOf.get(name) ?? 'own-cells'}/${name}`;
+/** The address of a cell on its page; the owner's own cells have a page of theirs, the survey's tables stand on Survey. */
+export const cellHref = (name: string): string =>
+  surveyWords(name) === undefined ? `#/${pageOf.get(name) ?? 'own-cells'}/${name}` : '#/survey';

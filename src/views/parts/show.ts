@@ -1,5 +1,6 @@
 import { cellNamed } from '../../plan/book.ts';
 import type { Plan, Units, Value } from '../../plan/plan.ts';
+import { surveyWords } from '../../session/survey/survey-words.ts';
 import { formatValue, valuePieces } from '../../units/format-value.ts';
 import type { Piece } from '../../units/piece.ts';
 
@@ -9,7 +10,10 @@ export const unitOf = (name: string, plan: Plan): string =>
 
 /** What a cell is called on screen. */
 export const labelOf = (name: string, plan: Plan): string =>
-  cellNamed(name)?.label ?? plan.ownCells.find((cell) => cell.name === name)?.label ?? name;
+  cellNamed(name)?.label ??
+  plan.ownCells.find((cell) => cell.name === name)?.label ??
+  surveyWords(name)?.label ??
+  name;
 
 /** What a cell is called where there is little room. */
 export const shortOf = (name: string, plan: Plan): string => cellNamed(name)?.short ?? labelOf(name, plan);

@@ -1,10 +1,13 @@
 import { functionNamed, tableFunctions } from '../../calc/catalogue.ts';
+import { rowsGivenRecord } from '../../calc/survey/rows-given.ts';
+import { figureName } from '../../plan/table-figures.ts';
 import { tableNamed } from '../../plan/tables.ts';
 import { formulaWords } from '../formula-words.ts';
 import { WITHIN_TEXT } from '../longest-text.ts';
 import { NO_ANSWER } from '../no-answer.ts';
 import type { Address, BinaryType, Node, ParsedCells } from './parsed.ts';
 import { miscounted } from './rules/library.ts';
+import { TABLE_OF } from './rules/tables.ts';
 import { ruleNamed } from './rules.ts';
 import { NOT_FINITE, type Scalar, settled, unknownName, WRONG_COUNT } from './scalar.ts';
 
@@ -46,6 +49,8 @@ export interface FormulaContext {
   readonly address: Address;
   /** The number of the cell at an address. */
   numberOf(address: Address): number;
+  /** Whether a study varies what this name stands for. */
+  isVaried(name: string): boolean;
 }
 
 const isBinary = (node: Node): node is Extract<Node, { left: Node }> => node.type in SIGN;
@@ -70,7 +75,13 @@ export function lowerFormula(node: Node, context: FormulaContext, named = 0): Pa
     case 'PERCENT_OP':
       return { op: 'percent', args: [inner(node.value)] };
     case 'FUNCTION_CALL':
-      return lowerCall(node.procedureName, node.args, inner);
+      return lowerCall(
+        node.procedureName,
+        node.args,
+        node.procedureName === COUNTS_ROWS
+          ? (part) => lowerFormula(part, { ...context, ...NOTHING_VARIED }, named)
+          : inner,
+      );
     case 'NAMED_EXPRESSION':
       return lowerName(node.expressionName, context, named);
     case 'CELL_REFERENCE':
@@ -99,9 +110,27 @@ function lowerCall(name: string, args: readonly Node[], inner: (part: Node) => P
   return { op: name, args: parts };
 }
 
+/** A table: as it is, or put together at each point where some of its figures are varied. */
+function lowerTable(table: string, { cells, numberOf, isVaried }: FormulaContext): Part {
+  const rows = cells.table(table);
+  const parts = rows.map(({ at, figures }) =>
+    figures.map((value, column): Part => {
+      const name = figureName({ table, row: at, column });
+      const address = name !== undefined && isVaried(name) ? cells.addressOf(name) : undefined;
+      return address === undefined ? { value } : { cell: numberOf(address) };
+    }),
+  );
+  return parts.flat().every((part) => 'value' in part)
+    ? { value: { rows: rows.map((it) => it.figures) } }
+    : { op: TABLE_OF, args: [{ value: parts[0]?.length ?? 0 }, ...parts.flat()] };
+}
+
+/** Which rows a table has does not follow from the numbers in them. */
+const COUNTS_ROWS = rowsGivenRecord.id;
+const NOTHING_VARIED = { isVaried: () => false };
+
 function lowerName(name: string, context: FormulaContext, named: number): Part {
-  if (tableNamed(name.toLowerCase()) !== undefined)
-    return { value: { rows: context.cells.table(name.toLowerCase()) } };
+  if (tableNamed(name.toLowerCase()) !== undefined) return lowerTable(name.toLowerCase(), context);
   const meaning = context.cells.meaningOf(name);
   if (meaning === undefined) return { value: unknownName(name) };
   if (named > DEEPEST_NAME) throw new CannotBeLowered(`the name ${name} stands for itself`);

@@ -57,6 +57,7 @@ function reached(
       cell.part = lowerFormula(parsed.node, {
         cells,
         address: cell.address,
+        isVaried: (name) => varied.has(name),
         numberOf: (address) => {
           const number = numberOf(address);
           cell.uses.push(number);

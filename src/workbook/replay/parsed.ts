@@ -1,5 +1,6 @@
-import type { Table } from '../../calc/record.ts';
+import { figureName, figureNamed } from '../../plan/table-figures.ts';
 import type { Engine } from '../engine.ts';
+import { type CompleteRow, tablePlaces } from '../table-sheet.ts';
 import { type Fault, type Scalar, settled } from './scalar.ts';
 
 /** A part of a formula as the engine's parser left it; the kinds that can be lowered carry their fields. */
@@ -84,17 +85,24 @@ export class ParsedCells {
     this.#inside = engine.inside();
   }
 
-  /** Where a name's cell is. */
+  /** Where a name's cell is, or a table's figure. */
   addressOf(name: string): Address | undefined {
+    const figure = figureNamed(name);
+    if (figure !== undefined) {
+      const { column: from = 0 } = tablePlaces.find((it) => it.name === figure.table) ?? {};
+      return { sheet: this.#inside.tableSheet, col: from + figure.column, row: figure.row };
+    }
     const row = this.#inside.rows.get(name);
     return row === undefined ? undefined : { sheet: this.#inside.sheet, col: 0, row };
   }
 
   /** What the cell at an address is called; deleted ones keep their name. */
-  nameAt(address: Address): string | undefined {
-    return address.sheet === this.#inside.sheet && address.col === 0
-      ? this.#inside.nameOfRow[address.row]
-      : undefined;
+  nameAt({ sheet, col, row }: Address): string | undefined {
+    if (sheet === this.#inside.sheet) return col === 0 ? this.#inside.nameOfRow[row] : undefined;
+    const place = tablePlaces.find(({ column, width }) => col >= column && col < column + width);
+    return sheet !== this.#inside.tableSheet || place === undefined
+      ? undefined
+      : figureName({ table: place.name, row, column: col - place.column });
   }
 
   /** Where what a name in a formula stands for is. */
@@ -103,8 +111,8 @@ export class ParsedCells {
     return (engine as unknown as Names)._namedExpressions.nearestNamedExpression(name, sheet)?.address;
   }
 
-  /** The complete rows of a survey table: no study varies them. */
-  table(name: string): Table {
+  /** The complete rows of a survey table. */
+  table(name: string): readonly CompleteRow[] {
     return this.#inside.table(name);
   }
 

@@ -4,10 +4,11 @@ import { arithmetic } from './rules/arithmetic.ts';
 import { choice } from './rules/choice.ts';
 import { functions } from './rules/functions.ts';
 import { library } from './rules/library.ts';
+import { tables } from './rules/tables.ts';
 import { type Scalar, settled } from './scalar.ts';
 
 const all: ReadonlyMap<string, Rule> = new Map(
-  Object.entries({ ...arithmetic, ...choice, ...aggregates, ...functions, ...library }),
+  Object.entries({ ...arithmetic, ...choice, ...aggregates, ...functions, ...library, ...tables }),
 );
 
 /** How an operation behaves; undefined for one that cannot be replayed. */

@@ -4,7 +4,7 @@ import { newPlan } from '../../../src/plan/new-plan.ts';
 import type { Plan } from '../../../src/plan/plan.ts';
 import { asFitted } from '../../../src/session/fit-up/as-fitted.ts';
 import { enterFitted } from '../../../src/session/fit-up/enter-fitted.ts';
-import { readAtStep, stepDone, tickStep } from '../../../src/session/fit-up/steps-done.ts';
+import { readAtStep, stepDone, tickStep, untickStep } from '../../../src/session/fit-up/steps-done.ts';
 import { Session } from '../../../src/session/session.ts';
 import { Workbook } from '../../../src/workbook/workbook.ts';
 import { planFrom } from '../../plan/edit/edits.ts';
@@ -83,8 +83,11 @@ describe('what a person enters on the day', () => {
     expect(readAtStep(session, asked, '18,5', by)).toEqual({ ok: true });
     tickStep(session, 'pilot', 'Pilot', by);
     expect(stepDone(session.plan, 'pilot')).toEqual({ step: 'pilot', done: true, value: 18.5, ...by });
-    tickStep(session, 'pilot', 'Pilot', by);
+    untickStep(session, 'pilot', 'Pilot', { who: 'M.', when: '2031-04-10' });
     expect(stepDone(session.plan, 'pilot')).toEqual({ step: 'pilot', done: false, value: 18.5 });
+    expect(session.plan.fit.unticked).toEqual([
+      { step: 'pilot', tickedBy: 'R.', tickedWhen: '2031-04-09', who: 'M.', when: '2031-04-10' },
+    ]);
     expect(readAtStep(session, asked, 'x', by)).toMatchObject({ ok: false });
     readAtStep(session, asked, '', by);
     expect(stepDone(session.plan, 'pilot')).toBeUndefined();

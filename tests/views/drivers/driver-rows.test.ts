@@ -10,37 +10,32 @@ const of = (count: number): LimitDrivers => ({
   room: 5,
   drivers: Array.from({ length: count }, (_, i) => ({
     input: `x${i}`,
+    offBy: 2,
     slope: slope(1 / (i + 1), 1 / (i + 1)),
     perOffBy: 2 / (i + 1),
   })),
   soonest: null,
 });
 
-const inputs = (count: number) =>
-  Array.from({ length: count }, (_, i) => ({
-    name: `x${i}`,
-    value: 0,
-    offBy: 2,
-    law: 'rectangular' as const,
-    whole: false,
-  }));
-
 describe('rows of drivers', () => {
   it('say where the room goes to either side', () => {
-    const kinked: LimitDrivers = { ...of(0), drivers: [{ input: 'x0', slope: slope(3, -1), perOffBy: 6 }] };
-    expect(driverRows(kinked, inputs(1))[0]).toMatchObject({ less: -6, more: -2 });
+    const kinked: LimitDrivers = {
+      ...of(0),
+      drivers: [{ input: 'x0', offBy: 2, slope: slope(3, -1), perOffBy: 6 }],
+    };
+    expect(driverRows(kinked)[0]).toMatchObject({ less: -6, more: -2 });
   });
 
   it('are at most ten, and none that would be a dot', () => {
-    expect(tellingRows(driverRows(of(40), inputs(40)))).toHaveLength(MOST_ROWS);
-    const [first, last] = driverRows(of(2), inputs(2));
+    expect(tellingRows(driverRows(of(40)))).toHaveLength(MOST_ROWS);
+    const [first, last] = driverRows(of(2));
     if (first === undefined || last === undefined) throw new Error('no rows');
     expect(tellingRows([first, { ...last, less: -0.01, more: 0.01 }])).toEqual([first]);
   });
 });
 
 describe('the rooms drawn', () => {
-  const rows = driverRows(of(1), inputs(1));
+  const rows = driverRows(of(1));
   it('take in a bound that is near, and leave out one that is far', () => {
     expect(roomEnds(2.5, rows)[0]).toBeLessThan(0);
     expect(roomEnds(50, rows)[0]).toBeGreaterThan(0);

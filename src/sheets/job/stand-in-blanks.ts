@@ -1,4 +1,5 @@
 import { inputNamed } from '../../plan/book.ts';
+import { readingOf } from '../../plan/plan.ts';
 import { standIns } from '../../plan/stand-ins.ts';
 import { BLANK, type Sheet } from '../page/sheet.ts';
 import type { SheetInput } from '../sheet-input.ts';
@@ -17,10 +18,14 @@ interface Blanks {
 
 /** What is still to be read: the readings a first survey asks for before the others. */
 function blanksOf({ plan, scenario }: SheetInput): Blanks {
-  const all = standIns(plan, scenario).filter((name) => inputNamed(name)?.type === 'number');
+  // What follows others is read where those are.
+  const own = standIns(plan, scenario).filter(
+    (name) => readingOf(plan, name, scenario)?.formula === undefined,
+  );
+  const all = own.filter((name) => inputNamed(name)?.type === 'number');
   const first = all.filter((name) => inputNamed(name)?.first === true);
   const sorted = [...first, ...all.filter((name) => !first.includes(name))];
-  return { shown: sorted.slice(0, MOST), more: Math.max(0, standIns(plan, scenario).length - MOST) };
+  return { shown: sorted.slice(0, MOST), more: Math.max(0, own.length - MOST) };
 }
 
 const wordsOf = ({ shown, more }: Blanks): string =>

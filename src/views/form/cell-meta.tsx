@@ -1,5 +1,6 @@
 import { useCallback } from 'react';
 import { type Origin, type Reading, readingOf } from '../../plan/plan.ts';
+import { isStandIn } from '../../plan/stand-ins.ts';
 import type { InputCell } from '../../plan/template.ts';
 import { backingOf } from '../../session/backing.ts';
 import type { Session } from '../../session/session.ts';
@@ -39,6 +40,7 @@ export function CellMeta({ cell, unused }: Props) {
   const unit = bareUnit(useUnits());
   const reading = useReading(cell.name);
   const base = useLook(useCallback((it: Session) => otherBase(it, cell.name), [cell.name]));
+  const standIn = useLook(useCallback((it: Session) => isStandIn(it.plan, cell.name), [cell.name]));
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
   const words: string[] = [];
   if (reading?.formula !== undefined) {
@@ -46,6 +48,7 @@ export function CellMeta({ cell, unused }: Props) {
     const { pieces } = backingOf(reading.formula, plan, () => null);
     const names = pieces.flatMap((piece) => (piece.kind === 'cell' ? [shortOf(piece.name, plan)] : []));
     words.push(`from ${[...new Set(names)].join(', ')}`);
+    if (standIn) words.push(ORIGIN['stand-in']);
   } else if (reading !== undefined && ORIGIN[reading.origin] !== '') {
     words.push(ORIGIN[reading.origin]);
   }

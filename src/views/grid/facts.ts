@@ -1,4 +1,5 @@
 import type { OwnCell, Reading, Units } from '../../plan/plan.ts';
+import { isStandIn } from '../../plan/stand-ins.ts';
 import type { Session } from '../../session/session.ts';
 import { unusedWords } from '../../session/unused.ts';
 import type { Answer } from '../../workbook/engine.ts';
@@ -20,6 +21,8 @@ export interface Facts {
   readonly unitText: KeptText | undefined;
   readonly offByText: KeptText | undefined;
   readonly locked: boolean;
+  /** An input that holds a stand-in, or follows one. */
+  readonly standIn: boolean;
   /** Whether the scenario shown has its own value here. */
   readonly apart: boolean;
   readonly changed: boolean;
@@ -45,6 +48,7 @@ export function factsOf(session: Session, row: GridRow): Facts {
     unitText: keptText(session, row, 'unit'),
     offByText: keptText(session, row, 'offBy'),
     locked: plan.locked.has(name),
+    standIn: isInput && isStandIn(plan, name),
     apart: isInput && plan.active !== null && reading !== plan.inputs.get(name),
     changed: session.changed.has(name),
     unused: isInput ? unusedWords(name, (other) => session.value(other)) : undefined,
@@ -63,6 +67,7 @@ const PARTS = [
   'unitText',
   'offByText',
   'locked',
+  'standIn',
   'apart',
   'changed',
   'unused',

@@ -32,7 +32,10 @@ export function fromWords(row: CellRow, facts: Facts, plan: Plan): string {
   if (reading === undefined) return '';
   if (locked) return 'already drilled';
   if (unused !== undefined) return unused;
-  if (reading.formula !== undefined) return formulaFrom(reading.formula, plan);
+  if (reading.formula !== undefined) {
+    const from = formulaFrom(reading.formula, plan);
+    return facts.standIn ? `${ORIGIN['stand-in']}, ${from}` : from;
+  }
   const origin = ORIGIN[reading.origin];
   if (!apart || plan.active === null) return origin;
   return reading.origin === 'choice' ? plan.active : `${origin}, ${plan.active}`;

@@ -48,7 +48,8 @@ const EDGE: Readonly<Record<Reading['origin'], string>> = {
 function edgeOf(row: CellRow, facts: Facts): string {
   if (row.kind === 'own') return facts.own?.formula === undefined ? 'reading' : 'formula';
   if (facts.reading === undefined) return 'formula';
-  return facts.reading.formula === undefined ? EDGE[facts.reading.origin] : 'formula';
+  if (facts.reading.formula === undefined) return EDGE[facts.reading.origin];
+  return facts.standIn ? EDGE['stand-in'] : 'formula';
 }
 
 /** The value in use, base units: a reading's own while the engine is still loading. */

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useCallback, useRef, useState } from 'react';
-import type { Reading, Units, Value } from '../../plan/plan.ts';
+import type { Units, Value } from '../../plan/plan.ts';
+import { isStandIn } from '../../plan/stand-ins.ts';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { typedText } from '../../session/typed-text.ts';
@@ -20,11 +21,14 @@ const EDGE = {
   choice: 'entry-choice',
 } as const;
 
-/** The class that says where a number comes from. */
-export const edgeOf = (reading: Reading | undefined): string => {
+/** The class that says where an input's number comes from; one that follows a stand-in has a stand-in's edge. */
+export function useEdge(name: string): string {
+  const reading = useReading(name);
+  const standIn = useLook(useCallback((it: Session) => isStandIn(it.plan, name), [name]));
   if (reading === undefined) return '';
-  return reading.formula === undefined ? EDGE[reading.origin] : 'entry-formula';
-};
+  if (reading.formula === undefined) return EDGE[reading.origin];
+  return standIn ? EDGE['stand-in'] : 'entry-formula';
+}
 
 /** A keypad with digits alone serves where neither a sign, a fraction nor a formula is to be expected. */
 const keypad = (cell: InputCell, units: Units): 'decimal' | 'numeric' | 'text' => {
@@ -45,7 +49,7 @@ interface Props {
 export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
   const session = useSession();
   const units = useUnits();
-  const reading = useReading(cell.name);
+  const edge = useEdge(cell.name);
   const draft = useDraft(cell.name);
   const value: Value = useLook(useCallback((it: Session) => it.value(cell.name), [cell.name]));
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
@@ -98,7 +102,7 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
     <input
       id={id}
       ref={box}
-      className={`entry-box type-value ${edgeOf(reading)}`}
+      className={`entry-box type-value ${edge}`}
       data-input={cell.name}
       aria-labelledby={labelledBy}
       aria-describedby={describedBy}

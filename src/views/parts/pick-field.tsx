@@ -2,7 +2,7 @@ import { useCallback } from 'react';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { useLook, useReading, useSession } from '../use-session.ts';
-import { edgeOf } from './entry-field.tsx';
+import { useEdge } from './entry-field.tsx';
 import { glide } from './glide.ts';
 
 type Option = readonly [word: string, value: boolean | string | number];
@@ -32,6 +32,7 @@ interface Props {
 export function PickField({ cell, labelledBy, describedBy, id, onTold }: Props) {
   const session = useSession();
   const reading = useReading(cell.name);
+  const edge = useEdge(cell.name);
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
   const options = optionsOf(cell);
   const present = options.find(([, value]) => value === reading?.value);
@@ -39,7 +40,7 @@ export function PickField({ cell, labelledBy, describedBy, id, onTold }: Props) 
     <span className="entry-pick-frame">
       <select
         id={id}
-        className={`entry-pick type-value ${edgeOf(reading)}`}
+        className={`entry-pick type-value ${edge}`}
         data-input={cell.name}
         aria-labelledby={labelledBy}
         aria-describedby={describedBy}

@@ -1,8 +1,10 @@
 import { useCallback } from 'react';
 import { cellNamed, inputNamed } from '../../plan/book.ts';
+import { standInsBehind } from '../../plan/stand-ins.ts';
 import type { Session } from '../../session/session.ts';
+import { listed } from '../../studies/words.ts';
 import { bareUnit } from '../parts/length-style.ts';
-import { shown } from '../parts/show.ts';
+import { shortOf, shown } from '../parts/show.ts';
 import { TakeOver } from '../parts/take-over.tsx';
 import { useUnits } from '../parts/use-units.ts';
 import { useLook } from '../use-session.ts';
@@ -19,6 +21,14 @@ const LINES: readonly (readonly [read: string | undefined, corrected: string, bo
   [undefined, 'survey_overhang_foot', 'rudder_overhang_foot'],
   [undefined, 'survey_camber_radius', 'transom_camber_radius'],
 ];
+
+const MOST_NAMED = 3;
+
+/** Names in a row, the first few where there are many. */
+const joined = (names: readonly string[]): string =>
+  listed(
+    names.length > MOST_NAMED ? [...names.slice(0, MOST_NAMED), `${names.length - MOST_NAMED} more`] : names,
+  );
 
 const useNumber = (name: string | undefined): number | null =>
   useLook(
@@ -44,6 +54,12 @@ function Line({ read, corrected, boat }: { read: string | undefined; corrected: 
       [read],
     ),
   );
+  const standIns = useLook(
+    useCallback(
+      ({ plan }: Session) => joined(standInsBehind(plan, corrected).map((it) => shortOf(it, plan))),
+      [corrected],
+    ),
+  );
   if (is === null || isStandIn) return null;
   return (
     <tr data-name={corrected} data-value={String(is)}>
@@ -53,7 +69,10 @@ function Line({ read, corrected, boat }: { read: string | undefined; corrected: 
       </th>
       <td>{text(was)}</td>
       <td>{was === null ? '' : text(is - was)}</td>
-      <td className="survey-corrected">{text(is)}</td>
+      <td className="survey-corrected">
+        {text(is)}
+        {standIns !== '' && <span className="base-soft"> stand-in: {standIns} not read yet</span>}
+      </td>
     </tr>
   );
 }

@@ -1,3 +1,4 @@
+import { ROWS_WANTED } from '../../calc/survey/suspicious.ts';
 import type { Bench } from '../../drawings/reading/bench.ts';
 import type { Scene } from '../../drawings/scene.ts';
 import { keepOuts } from '../../drawings/survey/keep-outs.ts';
@@ -8,9 +9,6 @@ import type { Units } from '../../plan/plan.ts';
 import { drawing } from '../page/drawing.ts';
 import type { Flow } from '../page/flow.ts';
 import { blankTable } from './blank-table.ts';
-
-/** Room on a page under which tables are shortened, mm. */
-const SHORT = 235;
 
 /** A picture at the left, and what to do beside it. */
 function shown(flow: Flow, scene: Scene, words: readonly string[], height: number, share: number): void {
@@ -32,10 +30,9 @@ export function linesPages(flow: Flow, bench: Bench, units: Units, lines: () => 
     'Do not move the line between rows. If it was moved, begin a new sheet.',
   ];
   shown(flow, plumbLine(bench), hung, 57, 0.55);
-  // The shorter paper has room for fewer rows.
-  const isShort = flow.sheet.area.height < SHORT;
-  blankTable(flow, 'transom_readings', isShort ? 4 : 5, units);
-  blankTable(flow, 'rudder_readings', isShort ? 2 : 3, units);
+  blankTable(flow, 'transom_readings', ROWS_WANTED + 2, units);
+  flow.next();
+  blankTable(flow, 'rudder_readings', ROWS_WANTED, units);
   lines();
   flow.next();
   flow.title('Across the transom, and how level the boat lies');

@@ -4,6 +4,7 @@ import type { Plan } from '../../plan/plan.ts';
 import { MOST_ROWS } from '../../plan/tables.ts';
 import type { TableTemplate } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
+import { fewRowsSentence } from '../../session/survey/few-rows.ts';
 import { fittedRows } from '../../session/survey/fitted-rows.ts';
 import { Action } from '../parts/action.tsx';
 import { useLook, usePlan, useSession } from '../use-session.ts';
@@ -43,6 +44,8 @@ export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
   const [gone, setGone] = useState<Gone>();
   const [pasting, setPasting] = useState(false);
   const fit = useMemo(() => (plumbed ? fittedRows(rows, table) : undefined), [plumbed, rows, table]);
+  const complete = rows.filter((it) => it.values.every((value) => value !== null)).length;
+  const few = plumbed ? fewRowsSentence(complete) : undefined;
   const add = (more: readonly TableRow[]) =>
     session.edit(`Row of ${table.label}`, (it) => addTableRows(it, table.name, more));
   const remove = (at: number): void => {
@@ -106,6 +109,7 @@ export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
       {oneByOne !== undefined && rows.length === 0 && (
         <div className="survey-how">{oneByOne(table.name, 0)}</div>
       )}
+      {few !== undefined && <p className="type-small">{few}</p>}
       {lines.length > 0 && <ol className="survey-rows">{lines}</ol>}
       <div className="survey-actions">
         <Action

@@ -19,6 +19,8 @@ export interface Stop {
   readonly about: string;
   /** The cell to look at, where there is one. */
   readonly cell?: string;
+  /** What a stop point is called. */
+  readonly title?: string;
   /** What is wrong, a whole sentence. */
   readonly says: string;
   /** What to do about it. */
@@ -132,6 +134,7 @@ function pointStops({ steps, points, done }: StopsGiven, at: number): Stop[] {
       kind: 'stop point',
       stop: keyOf(`stop ${name}`),
       about: name,
+      title: before,
       says: `${before}: ${must}`,
       otherwise,
     }));

@@ -95,7 +95,7 @@ function OneStop({ stop, onOpen }: { readonly stop: Stop; readonly onOpen: (step
   if (kind === 'stop point') {
     return (
       <>
-        <Tick step={stop.stop} label={says}>
+        <Tick step={stop.stop} label={stop.title ?? says}>
           <span className="fit-up-says">{says}</span>
         </Tick>
         {otherwise !== undefined && <p>If not: {otherwise}</p>}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { HANDOVER_ENTRIES } from '../../../src/fitting/handover.ts';
-import { setFitted, setHandover, setStep } from '../../../src/plan/edit.ts';
+import { goOn, lockAsDrilled, setFitted, setHandover, setStep, untick } from '../../../src/plan/edit.ts';
 import { handoverSheet } from '../../../src/sheets/handover/handover-sheet.ts';
 import { PAPERS } from '../../../src/sheets/page/paper.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
@@ -24,6 +24,35 @@ describe('the handover sheet', () => {
       'Handed over to M.',
       'Not ticked: Look inside',
       'After the first sail',
+    ]) {
+      expect(text).toContain(words);
+    }
+  });
+
+  it('says what was gone on with and why, which ticks were taken off, and what was planned where it is locked', async () => {
+    const name = 'lower_bracket_height';
+    const by = { who: 'R.', when: '2031-04-09 10:12' };
+    let plan = planFrom(setFitted(demoPlan('start'), name, { value: 253, origin: 'reading' }));
+    plan = planFrom(lockAsDrilled(plan, [name], by));
+    plan = planFrom(setStep(plan, { step: 'pilot', done: true, value: 24, ...by }));
+    plan = planFrom(
+      goOn(plan, {
+        step: 'first_hole',
+        because: 'the surveyor has seen it',
+        despite: [{ stop: 'reading_pilot', by: 3, says: 'It read 24 mm.' }],
+        ...by,
+      }),
+    );
+    plan = planFrom(setStep(plan, { step: 'cloth', done: true, ...by }));
+    plan = planFrom(untick(plan, 'cloth', { who: 'M.', when: '2031-04-09 11:00' }));
+    const input = await inputFor(plan, null, { units: 'mm' });
+    const pages = await readPdf(await pdfOfPrintout(handoverSheet(input), await lettering()));
+    const text = pages.map(textOf).join(' ').replace(/\s+/g, ' ');
+    for (const words of [
+      'Height of the lower bracket: 253 mm, planned 250 mm; locked as drilled (R., 2031-04-09 10:12)',
+      'thickness of the transom 24 mm. Not met: it must be between 15 mm and 21 mm (R.',
+      'Drill it full size: because “the surveyor has seen it” (R., 2031-04-09 10:12). In spite of: It read 24 mm.',
+      'Rig a drop cloth, mark the first hole: ticked (R., 2031-04-09 10:12), taken off (M., 2031-04-09 11:00)',
     ]) {
       expect(text).toContain(words);
     }

@@ -5,12 +5,15 @@ import { formatValue } from '../units/format-value.ts';
 /** How much a transom may differ from the planned thickness before bolts, limits and shims are checked again, mm; assumed. */
 export const THICKNESS_OFF = 3;
 
+/** How much a lean may differ from the plan, degrees; assumed. */
+const LEAN_OFF = 0.5;
+
 /** How many times what such a reading may be off any other may differ from the plan; assumed. */
 const TIMES = 5;
 
 /** Within which a reading as fitted goes by without a question, base units; a count has to be the planned one. */
-export const fitTolerance = ({ name, off_by }: Pick<InputCell, 'name' | 'off_by'>): number =>
-  name === 'transom_thickness' ? THICKNESS_OFF : TIMES * off_by;
+export const fitTolerance = ({ name, unit, off_by }: Pick<InputCell, 'name' | 'unit' | 'off_by'>): number =>
+  name === 'transom_thickness' ? THICKNESS_OFF : unit === 'deg' ? LEAN_OFF : TIMES * off_by;
 
 /**
  * What to ask about a reading as fitted before anything follows from it: it differs from the plan by more than such

@@ -17,6 +17,8 @@ describe('a reading as fitted that is unlike the plan', () => {
     expect(asked('upper_bracket_height', 800, 789)).toContain('11 mm less');
     expect(asked('transom_thickness', 18, 21)).toBeUndefined();
     expect(asked('transom_thickness', 18, 21.5)).toContain('3.5 mm more');
+    expect(asked('shaft_lean', 0, 0.5)).toBeUndefined();
+    expect(asked('shaft_lean', 0, 0.6)).toContain('0.6° more');
     expect(asked('shim_count', 4, 5)).toBeDefined();
     expect(asked('shim_count', 4, 4)).toBeUndefined();
   });

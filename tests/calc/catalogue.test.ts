@@ -22,4 +22,22 @@ describe('every library function', () => {
       expect(it.example.given.length).toBeLessThanOrEqual(it.arguments.length);
     },
   );
+
+  it.each(catalogue.map((it) => [it.id, it] as const))(
+    '%s hides no term behind a 0, a 1 or a figure left out of its example',
+    (_, it) => {
+      const { given } = it.example;
+      const answer = call(it, given);
+      // What stands at 0 or 1 may be so only where it has no say.
+      const hidden = it.arguments.filter((_argument, i) => {
+        if (i >= given.length) return true;
+        if (given[i] !== 0 && given[i] !== 1) return false;
+        return [0.37, 3.7, -3.7, 37].some((other) => {
+          const moved = call(it, given.with(i, other));
+          return typeof moved === 'number' && moved !== answer;
+        });
+      });
+      expect(hidden.map(({ name }) => name)).toEqual([]);
+    },
+  );
 });

@@ -137,22 +137,25 @@ const worst = (pulls: readonly Pull[] | NoAnswer, of: keyof Pull): Answer =>
 const shareOf = (pulls: readonly Pull[] | NoAnswer, bolt: BoltGiven): Answer =>
   pulls instanceof NoAnswer ? pulls : worstShare(bolt, pulls);
 
-// Four bolts 80 × 121 mm on an upright face, lever 80·2 and 121·2/1.21; the struts rise 3-4-12 over 13 from feet
-// 600 to either side. Sideways 1000 N brings each 1000/2 over 4/13 of itself sideways.
-const TWO = [1000, 0, 0, 4, 80, 121, 40, -600, 0, 600, 0, 0] as const;
-const PINS_AT = [1200, -200, 200, 300, 0, -600, 0, 0, 600, 0] as const;
-const ALONG = 1000 / 2 / (4 / 13);
+const SLOPE = (Math.atan2(3, 4) * 180) / Math.PI;
+
+// Four bolts 80 × 121 mm on a face that rises 4 for 3 aft, lever 80·2 and 121·2/1.21; the struts rise 3-4-12 over 13
+// from feet 600 to either side. Sideways 1000 N brings each 1000/2 over 4/13 of itself, fore and aft 240 N another
+// 240/2 over 12/13.
+const TWO = [1000, 0.24, 10, 4, 80, 121, 40, -600, SLOPE, 600, SLOPE, 0] as const;
+const PINS_AT = [1230, -200, 200, 370, 30, -600, 70, 30, 600, 70] as const;
+const ALONG = 1000 / 2 / (4 / 13) + 240 / 2 / (12 / 13);
 
 const twoExample = (answer: number, before: readonly number[] = []): Example => ({
   given: [...before, ...TWO, ...PINS_AT],
   answer,
   tolerance: 1e-9,
   source:
-    'by hand: struts of 3-4-12 over 13; 1625 N in each, 12/13 of it square, 4/13 level and 3/13 up the face',
+    'by hand: struts of 3-4-12 over 13; 1755 N in one, 39/65 of it square, 20/65 level and 48/65 up the face',
 });
 
-const TWO_TENSION = (ALONG * 12) / 13 / 4 + 40 * ((ALONG * 4) / 13 / 160 + (ALONG * 3) / 13 / 200);
-const TWO_SHEAR = (ALONG * 5) / 13 / 4;
+const TWO_TENSION = (ALONG * 39) / 65 / 4 + 40 * ((ALONG * 20) / 65 / 160 + (ALONG * 48) / 65 / 200);
+const TWO_SHEAR = (ALONG * 52) / 65 / 4;
 
 export const twoFootBoltTensionRecord = record({
   id: 'TWO_FOOT_BOLT_TENSION',
@@ -193,11 +196,11 @@ export const twoFootBoltShareRecord = record({
     shareOf(twoStrutPulls(two), [diameter, strength, safety, packing]),
 });
 
-// Four bolts 80 × 121 mm on an upright face 50 mm to starboard, at 500 mm up; the pin 300 aft of the foot's own and 60
-// above it, the axis 50 further, both in the foot's plane.
-const ONE = [1000, 0.5, 0, 4, 80, 121, 40, 50, 0, 0, 40, 50, 500, 390, 340, 50, 560] as const;
-const ONE_TENSION = (500 * 1) / 4 + (1000 * 390) / 160 + (500 * 60 - 100 * 340) / -200;
-const ONE_SHEAR = Math.hypot(1000 / 4, 100 / 4 + (1000 * 60) / 160);
+// Four bolts 80 × 121 mm on the same face 50 mm to starboard, their middle 8 aft and 524 up; the pin 332 aft of it and 36
+// above, the axis 50 further aft.
+const ONE = [1000, 0.5, 20, 4, 80, 121, 40, 50, SLOPE, 0, 40, 50, 500, 390, 340, 50, 560] as const;
+const ONE_TENSION = 340 / 4 + 284_000 / 160 + 15_200 / 200;
+const ONE_SHEAR = Math.hypot(1000 / 4, 380 / 4 + 258_000 / 160);
 
 export const oneFootBoltTensionRecord = record({
   id: 'ONE_FOOT_BOLT_TENSION',
@@ -212,7 +215,7 @@ export const oneFootBoltTensionRecord = record({
     answer: ONE_TENSION,
     tolerance: 1e-9,
     source:
-      'by hand: 500 N on four; 1000 N at 390 mm over 2 × 80; 500 N at 60 up and 100 N at 340 aft, over 2 × 121/1.21',
+      'by hand: 340 N square on four; 1000 N turns by 284 000 N·mm up the face over 2 × 80; 500 and 100 N tip by 15 200 over 2 × 121/1.21',
   },
   run: (...given: OneGiven) => worst(oneStrutPulls(given), 'tension'),
 });
@@ -229,7 +232,7 @@ export const oneFootBoltShearRecord = record({
     given: [...ONE],
     answer: ONE_SHEAR,
     tolerance: 1e-9,
-    source: 'by hand: 1000/4 level; 100/4 up and 1000 N at 60 mm above the foot over 2 × 80',
+    source: 'by hand: 1000/4 level; 380/4 up and a twist of 258 000 N·mm over 2 × 80',
   },
   run: (...given: OneGiven) => worst(oneStrutPulls(given), 'shear'),
 });

@@ -35,10 +35,10 @@ export const levelledLeanRecord = record({
   formula: 'the direction of the shaft turned back by the trim, then by the list; its lean fore and aft',
   source: 'rotation of axes',
   example: {
-    given: [3, 0, 2, 0],
-    answer: 1,
-    tolerance: 1e-12,
-    source: 'without list: the lean less the trim',
+    given: [60, 45, 30, 30],
+    answer: (Math.atan(0.5) * 180) / Math.PI,
+    tolerance: 1e-9,
+    source: 'by hand: the direction (√3, 1, 1) is (1, 1, √3) without the trim and (1, 0, 2) without the list',
   },
   run: (aft: number, side: number, trim: number, list: number) =>
     levelledLeans({ aft, side }, { trim, list }).aft,
@@ -52,10 +52,11 @@ export const levelledSideLeanRecord = record({
   formula: 'the direction of the shaft turned back by the trim, then by the list; its lean to the side',
   source: 'rotation of axes',
   example: {
-    given: [0, 2.5, 0, 2],
-    answer: 0.5,
-    tolerance: 1e-12,
-    source: 'without trim: the lean less the list',
+    given: [60, 45, 30, 60],
+    answer: -30,
+    tolerance: 1e-9,
+    source:
+      'by hand: the direction (√3, 1, 1) is (1, 1, √3) without the trim and (1, −1, √3) without the list',
   },
   run: (aft: number, side: number, trim: number, list: number) =>
     levelledLeans({ aft, side }, { trim, list }).side,

@@ -26,10 +26,10 @@ export const waterForceRecord = record({
   formula: '½ × density × speed² × chord × span × coefficient, 1 knot being 1852 m an hour',
   source: 'dynamic pressure; knot from the BIPM SI Brochure, 8th ed., Table 8 (from memory)',
   example: {
-    given: [1026.021, 10, 1000, 1000, 1],
-    answer: 13576.981219,
+    given: [1026.021, 10, 400, 900, 1.2],
+    answer: 13576.981219 * 0.432,
     tolerance: 1e-4,
-    source: 'dynamic pressure at 10 kn in sea water of 15 °C, ITTC 7.5-02-01-03',
+    source: 'dynamic pressure at 10 kn in sea water of 15 °C, ITTC 7.5-02-01-03, on 0.36 m² × 1.2',
   },
   run: waterForce,
 });

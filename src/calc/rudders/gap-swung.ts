@@ -127,10 +127,10 @@ export const rudderGapSwungRecord = record({
     'to the part ahead of the shaft: distance of the two axes less both reaches while each can point at the other, else the distance of what they sweep; to the part behind: the distance of what they sweep; the least over the shared heights',
   source: 'plane geometry: distance of two circular sectors',
   example: {
-    given: [45, 45, 250, 50, -50, -950, -100, -1100, 0, 0, 300, 100, 300, 0, 300],
+    given: [45, 45, 250, 50, 800, -100, -100, -1100, 20, 60, 280, 520, 300, 45, 700, 45],
     answer: 150,
     tolerance: 1e-9,
-    source: 'by hand: axes 500 apart at 36.9°, less 300, less 50',
+    source: 'by hand: at −100 the axes are 400 and 300 apart, so 500 at 36.9°, less 300, less 50',
   },
   run: rudderGapSwung,
 });

@@ -22,10 +22,10 @@ export const rudderGapTurnedRecord = record({
     "distance of the two axes less the reach of the boat's own rudder less the longer part of the auxiliary rudder, the least over the shared heights",
   source: 'plane geometry',
   example: {
-    given: [250, 50, -50, -950, -100, -1100, 0, 0, 300, 100, 300, 0, 300],
-    answer: 0,
+    given: [220, 50, 800, -100, -100, -1100, 20, 60, 280, 520, 300, 45, 700, 45],
+    answer: 30,
     tolerance: 1e-9,
-    source: 'by hand: axes 500 apart (300, 400), less 300, less 200',
+    source: 'by hand: at −100 the axes are 500 apart (400, 300), less 300, less 170',
   },
   run: rudderGapTurned,
 });

@@ -23,10 +23,10 @@ export const rudderGapRecord = record({
     "shaft axis less balance less the after edge of the boat's own rudder, the least over the shared heights",
   source: 'plane geometry',
   example: {
-    given: [50, -50, -950, -100, -1100, 40, 60, 400, 200, 300, 0, 0],
-    answer: 93,
+    given: [50, 800, -100, -100, -1100, 20, 60, 280, 520, 300, 45, 700, 45],
+    answer: 50,
     tolerance: 1e-9,
-    source: 'by hand: at −950 the edge is at 40 + 20·850/1000 = 57',
+    source: 'by hand: at −100 the axis is at 520 − 400, less 50, less 20',
   },
   run: rudderGap,
 });

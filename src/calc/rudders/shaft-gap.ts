@@ -72,10 +72,10 @@ export const shaftGapRecord = record({
     "distance of the two axes less the reach of the boat's own rudder less half the tube (half the stock below the bottom bearing), the least over the shared heights",
   source: 'plane geometry',
   example: {
-    given: [60, 40, 100, 1100, -50, -950, 300, -1100, 0, 0, 300, 100, 300, 0, 300],
+    given: [60, 40, -300, 1100, -100, -950, -100, -1100, 20, 60, 280, 520, 300, 45, 700, 45],
     answer: 170,
     tolerance: 1e-9,
-    source: 'by hand: axes 500 apart, less 300, less 30',
+    source: 'by hand: at −100 the axes are 500 apart (400, 300), less 300, less 30',
   },
   run: shaftGap,
 });

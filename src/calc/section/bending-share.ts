@@ -21,10 +21,10 @@ export const roundBendingShareRecord = record({
   formula: 'moment over the section modulus πd³/32, over the allowed stress',
   source: 'elementary bending of a round bar',
   example: {
-    given: [Math.PI / 32, 10, 1],
-    answer: 1,
+    given: [(50 * Math.PI) / 32, 10, 200],
+    answer: 0.25,
     tolerance: 1e-12,
-    source: 'by hand: modulus 1000π/32 mm³ at 1 MPa per N·mm',
+    source: 'by hand: modulus 1000π/32 mm³, so 50 MPa of 200',
   },
   run: roundBendingShare,
 });

@@ -85,10 +85,17 @@ export const faceGapRecord = record({
   formula: 'the least, over the heights, of axis less the part ahead of it less the face',
   source: 'solid geometry',
   example: {
-    given: [30, 50, 100, 20, 200, 40, 0, 45, 0],
-    answer: 70,
+    given: [
+      ...[30, 100, 100, 20, 200, 40, 45, 12, 100],
+      [
+        [10, 15],
+        [190, 105],
+      ],
+      45,
+    ],
+    answer: 210,
     tolerance: 1e-9,
-    source: 'by hand: at 100 mm up a 45° face has come aft by 100',
+    source: 'by hand: 60 mm up the axis is at 260 aft, 80 aside; the face at 60 less a sagitta of 100 − 60',
   },
   run: faceGap,
 });

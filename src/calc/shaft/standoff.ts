@@ -17,6 +17,6 @@ export const standoffRecord = record({
   unit: 'mm',
   formula: 'shim stack over the cosine of the slope, plus the wedge, plus the reach',
   source: 'plane geometry',
-  example: { given: [30, 60, 0, 160], answer: 220, tolerance: 1e-9, source: 'cos 60° = ½' },
+  example: { given: [30, 60, 8, 160], answer: 228, tolerance: 1e-9, source: 'cos 60° = ½: 60 + 8 + 160' },
   run: standoff,
 });

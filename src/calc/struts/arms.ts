@@ -75,7 +75,7 @@ export const strutSpreadRecord = record({
   formula: 'the angle between the two arms from foot to clamp, from their cross and dot products',
   source: 'plane geometry',
   example: {
-    given: [100, 0, 0, 0, -100, 0, 100],
+    given: [150, 20, 20, 50, -80, 50, 120],
     answer: 90,
     tolerance: 1e-12,
     source: 'two diagonals of a square',
@@ -94,7 +94,7 @@ export const armsMeetRecord = record({
   formula: 'the crossing of the two arms prolonged, seen from above, less the axis',
   source: 'plane geometry: crossing of two lines',
   example: {
-    given: [120, 100, -20, 20, 0, -100, 0, 100],
+    given: [150, 130, -20, 20, 30, -100, 30, 100],
     answer: 5,
     tolerance: 1e-9,
     source: 'by hand: similar triangles, 100 aft for every 80 across, so 125 aft of the feet',

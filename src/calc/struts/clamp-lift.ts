@@ -29,10 +29,10 @@ export const twoStrutLiftRecord = record({
   formula: 'sum of the struts’ vertical parts; the worst of every case and sign',
   source: 'statics',
   example: {
-    given: [1000, 1, 0, 400, -300, 300, 300, 0, -600, 0, 0, 600, 0],
-    answer: 750,
+    given: [1000, 0.8, 30, 450, -300, 300, 500, 50, -600, 200, 50, 600, 200],
+    answer: 600,
     tolerance: 1e-9,
-    source: 'by hand: fore and aft 1000 N on struts that rise 300 over 400 aft',
+    source: 'by hand: fore and aft 800 N on struts that rise 300 over 400 aft',
   },
   run: twoStrutLift,
 });

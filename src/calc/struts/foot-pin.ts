@@ -60,19 +60,21 @@ const pinRecord = (id: string, title: string, axis: keyof Vector, answer: number
     formula: `the face at the foot plus the standoff along the face's normal, its ${axis}`,
     source: 'plane geometry: the normal of a surface is its gradient',
     example: {
-      given: [100, 500, 50, 45, 0],
+      given: [
+        ...[600, 50, 65, 12, 1000],
+        [
+          [10, 20],
+          [110, 320],
+        ],
+      ],
       answer,
       tolerance: 1e-9,
-      source: 'by hand: the normal of a 45° face is (1, 0, −1)/√2',
+      source:
+        'by hand: slopes of ¾ across and 3 up, so the normal is (4, 3, −12)/13; the face is at 140 − 200',
     },
     run: part(axis),
   });
 
-export const footPinXRecord = pinRecord(
-  'FOOT_PIN_X',
-  "The foot pin's distance aft",
-  'x',
-  500 + 50 / Math.SQRT2,
-);
-export const footPinYRecord = pinRecord('FOOT_PIN_Y', "The foot pin's distance to starboard", 'y', 100);
-export const footPinZRecord = pinRecord('FOOT_PIN_Z', "The foot pin's height", 'z', 500 - 50 / Math.SQRT2);
+export const footPinXRecord = pinRecord('FOOT_PIN_X', "The foot pin's distance aft", 'x', -40);
+export const footPinYRecord = pinRecord('FOOT_PIN_Y', "The foot pin's distance to starboard", 'y', 615);
+export const footPinZRecord = pinRecord('FOOT_PIN_Z', "The foot pin's height", 'z', -10);

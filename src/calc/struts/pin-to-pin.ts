@@ -18,6 +18,6 @@ export const pinToPinRecord = record({
   unit: 'mm',
   formula: 'square root of the sum of the squared differences',
   source: 'solid geometry',
-  example: { given: [0, 0, 0, 2, 3, 6], answer: 7, tolerance: 1e-12, source: '4 + 9 + 36 = 49' },
+  example: { given: [10, 20, 30, 12, 23, 36], answer: 7, tolerance: 1e-12, source: '4 + 9 + 36 = 49' },
   run: pinToPin,
 });

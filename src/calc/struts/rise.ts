@@ -24,6 +24,11 @@ export const strutRiseRecord = record({
   unit: 'deg',
   formula: 'the angle whose tangent is the difference in height over the level distance',
   source: 'solid geometry',
-  example: { given: [0, 0, 0, 3, 4, 5], answer: 45, tolerance: 1e-12, source: 'level distance 5, height 5' },
+  example: {
+    given: [10, 20, 30, 13, 24, 35],
+    answer: 45,
+    tolerance: 1e-12,
+    source: 'level distance 5, height 5',
+  },
   run: strutRise,
 });

@@ -74,10 +74,11 @@ export const twoStrutShareRecord = record({
     'the axial forces that balance the clamp’s reaction; pull against area × yield, push against AISC 360 E3, each over the factor; the worst',
   source: 'statics; AISC 360-16/-22, section E3',
   example: {
-    given: [1000, 0, 0, 33.7, 2, 205, 193000, 1, 0, 0, 0, 0, -480, -640, 0, -480, 640, 0],
-    answer: 625 / 32487.37,
+    given: [1000, 0.3, 10, 33.7, 2, 205, 193000, 1.25, 100, 20, 20, 300, -380, -620, 300, -380, 660, 300],
+    answer: (875 * 1.25) / 32487.37,
     tolerance: 1e-7,
-    source: 'by hand: 1000 N across two 3-4-5 struts of 800 mm is 625 N each; column 32 487.37 N',
+    source:
+      'by hand: 1000 N across and 300 N along two 3-4-5 struts of 800 mm are 625 and 250 N in one; column 32 487.37 N',
   },
   run: twoStrutShare,
 });
@@ -97,10 +98,11 @@ export const oneStrutShareRecord = record({
     'sideways force × (length + pin forward) in bending against yield, plus fore-and-aft force against AISC 360 E3, each over the factor; the worse case',
   source: 'statics; AISC 360-16/-22, section E3',
   example: {
-    given: [1000, 0, 0, 60.3, 3.91, 98.0853, 200000, 1, 860, 40],
-    answer: 1,
+    given: [1000, 0.2, 15, 60.3, 3.91, 196.1706, 200000, 2, 860, 40],
+    answer: 1 + 400 / 125808,
     tolerance: 1e-6,
-    source: 'tube 60.3 × 3.91 under 900 N·m: 98.0853 MPa, closed formula',
+    source:
+      'tube 60.3 × 3.91 under 900 N·m: 98.0853 MPa, closed formula; 200 N against AISC 360 E3, 125 808 N, twice over',
   },
   run: oneStrutShare,
 });

@@ -76,10 +76,10 @@ export const airClearRecord = record({
     'the least, over the obstacles, of the level distance from the axis less radius and half thickness; where they share no height, the slant distance',
   source: 'solid geometry',
   example: {
-    given: [1000, 1500, 200, 0, 100, 0, 0, [[-200, 400, 800, 1200, 25]]],
+    given: [1000, 1000, 200, 30, 100, 500, 45, [[300, 930, 800, 1200, 25]], 45],
     answer: 275,
     tolerance: 1e-9,
-    source: 'by hand: 300 and 400 make 500, less 200 and 25',
+    source: 'by hand: 500 up the axis is at 600 and 530; 300 and 400 make 500, less 200 and 25',
   },
   run: airClear,
 });

@@ -61,7 +61,7 @@ export const flangeClearRecord = record({
   formula: 'the least distance between the two rectangles; minus the least move apart where they overlap',
   source: 'plane geometry',
   example: {
-    given: [0, 100, 100, 60, [[70, 130, 180, 260]]],
+    given: [20, 100, 100, 60, [[90, 150, 180, 260]]],
     answer: 50,
     tolerance: 1e-12,
     source: 'by hand: 40 across and 30 up, a 3-4-5 triangle',
@@ -144,7 +144,7 @@ export const holesClearRecord = record({
   formula: 'the least distance from the middle of a hole to a rectangle, less half the diameter',
   source: 'plane geometry',
   example: {
-    given: [0, 100, 80, 2, 140, 20, [[70, 130, 140, 260]]],
+    given: [20, 100, 80, 2, 140, 20, [[90, 150, 140, 260]]],
     answer: 40,
     tolerance: 1e-12,
     source: 'by hand: the starboard hole is 30 across and 40 below, 50 away, less 10',
@@ -178,10 +178,10 @@ export const platesClearRecord = record({
   formula: 'the least distance between a square of that area about a hole and a rectangle',
   source: 'plane geometry',
   example: {
-    given: [0, 100, 80, 2, 140, 3600, [[100, 160, 170, 260]]],
+    given: [20, 100, 80, 2, 140, 3600, [[120, 180, 170, 260]]],
     answer: 50,
     tolerance: 1e-12,
-    source: 'by hand: the starboard plate ends 70 out and at 130: 30 across and 40 up, a 3-4-5 triangle',
+    source: 'by hand: the starboard plate ends 90 out and at 130: 30 across and 40 up, a 3-4-5 triangle',
   },
   run: platesClear,
 });

@@ -49,10 +49,10 @@ export const levelledSlopeRecord = record({
   formula: 'the angle whose tangent is tan(slope − trim) × cos(list)',
   source: 'rotation of axes',
   example: {
-    given: [12, 2, 0],
-    answer: 10,
+    given: [12, 2, 60],
+    answer: (Math.atan(0.5 * 0.17632698070846498) * 180) / Math.PI,
     tolerance: 1e-12,
-    source: 'without list: the slope less the trim',
+    source: 'tan 10° = 0.1763269807, half of it at 60° of list',
   },
   run: levelledSlope,
 });
@@ -91,6 +91,11 @@ export const levelledHeightRecord = record({
   unit: 'mm',
   formula: '(level distance aft × sin(trim) + height × cos(trim)) over cos(list)',
   source: 'rotation of axes',
-  example: { given: [0, 100, 30, 60], answer: 100, tolerance: 1e-9, source: '100 × ½ over ½' },
+  example: {
+    given: [200, 100, 30, 60],
+    answer: 100 + 200 * Math.sqrt(3),
+    tolerance: 1e-9,
+    source: '100 × ½ and 200 × √3/2, over ½',
+  },
   run: levelledHeight,
 });

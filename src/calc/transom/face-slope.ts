@@ -17,6 +17,18 @@ export const faceSlopeRecord = record({
   unit: 'deg',
   formula: 'the rake of a straight face, or the slope of the measured profile at that height',
   source: 'plane geometry',
-  example: { given: [250, -10], answer: -10, tolerance: 0, source: 'a straight face has one slope' },
+  example: {
+    given: [
+      100,
+      -10,
+      [
+        [20, 10],
+        [220, 210],
+      ],
+    ],
+    answer: 45,
+    tolerance: 1e-12,
+    source: 'by hand: 200 aft in 200 of height',
+  },
   run: faceSlope,
 });

@@ -32,10 +32,19 @@ export const faceXRecord = record({
   formula: 'height times the tangent of the rake, less the sagitta R − √(R² − y²) of a cambered face',
   source: 'plane geometry; sagitta of a circular arc',
   example: {
-    given: [300, 0, 0, 2500],
-    answer: -18.0652708018288,
+    given: [
+      300,
+      120,
+      12,
+      2500,
+      [
+        [20, 10],
+        [220, 110],
+      ],
+    ],
+    answer: 60 - 18.0652708018288,
     tolerance: 1e-10,
-    source: 'sagitta of a 600 mm chord on R 2500, closed form',
+    source: 'half-way between two readings 60 aft, less the sagitta of a 600 mm chord on R 2500, closed form',
   },
   run: faceX,
 });

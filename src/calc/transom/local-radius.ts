@@ -40,10 +40,19 @@ export const localRadiusRecord = record({
     'the level radius over the cosine of the angle by which the face’s normal leaves the level; 0 when flat',
   source: 'Meusnier’s theorem on the curvature of slanting sections',
   example: {
-    given: [0, 500, 60, 1000],
-    answer: 2000,
+    given: [
+      600,
+      50,
+      12,
+      1000,
+      [
+        [10, 20],
+        [110, 320],
+      ],
+    ],
+    answer: 2600,
     tolerance: 1e-9,
-    source: 'Meusnier by hand: 1000 over cos 60°',
+    source: 'Meusnier by hand: slopes of ¾ across and 3 up, so 1000 × 3.25/1.25',
   },
   run: localRadius,
 });

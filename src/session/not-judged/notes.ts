@@ -1,6 +1,18 @@
 import type { CellName } from '../../plan/names.ts';
 import type { Value } from '../../plan/plan.ts';
-import { boltSwings, footGivesWay, SEA_SPEED, seaStrikes } from './estimates.ts';
+import {
+  bladePulls,
+  bladeTurns,
+  boltStretches,
+  boltSwings,
+  footGivesWay,
+  PRESSURE_AT,
+  pryingAdds,
+  SEA_SPEED,
+  seaStrikes,
+  slipLoads,
+  stackShrinks,
+} from './estimates.ts';
 
 /** Reads the value of a cell. */
 export type Look = (name: CellName) => Value;
@@ -49,8 +61,11 @@ const SHARES: readonly (readonly [name: CellName, words: string])[] = [
   ['bolt_utilisation', 'the lower bolts'],
   ['plate_utilisation', 'the laminate under the plate'],
   ['skin_utilisation', 'the skin round a lower bolt'],
+  ['skin_bearing_utilisation', 'the skin beside a lower bolt'],
   ['foot_bolt_utilisation', 'the foot bolts'],
+  ['foot_plate_utilisation', 'the laminate under a foot’s plate'],
   ['foot_skin_utilisation', 'the skin round a foot bolt'],
+  ['foot_bearing_utilisation', 'the skin beside a foot bolt'],
 ];
 
 /** Parts by share of what they bear, the fullest first. */
@@ -111,6 +126,47 @@ export const NOTES: readonly Note[] = [
       ' With the clamping lost, the bolts’ cores would bend at ',
       cell('shim_bolt_bending'),
       '.',
+    ],
+  },
+  {
+    title: 'The clamping is soon lost',
+    asked: 'preload tension creep loosen retighten',
+    pieces: [
+      'Tightened to ',
+      cell('clamp_force'),
+      ', a lower bolt is only ',
+      works(boltStretches),
+      ' longer than before. Once shims, sealant or laminate have given way by as much, which is ',
+      works(stackShrinks),
+      ' of the shim stack, nothing is clamped any more and the bolts bend. That is why they are tightened again, and why sleeves or one bonded block are better than loose sheets.',
+    ],
+  },
+  {
+    title: 'The blade’s own turning moment',
+    asked: 'torque twist feedback centre of pressure',
+    pieces: [
+      `The loads take the water’s force as acting on the shaft’s axis. At stall it acts behind it, at about ${PRESSURE_AT} of the chord (from memory), and turns the stock with about `,
+      works(bladeTurns),
+      '. The drive unit holds that. If it hands all of it to the lower bracket, each lower bolt is pulled by about ',
+      works(bladePulls),
+      ' more.',
+    ],
+  },
+  {
+    title: 'What slips at the clamp, ahead of the shaft',
+    pieces: [
+      'The struts lift the upper clamp at its pins, ahead of the axis. That changes what the two clamps hold by about ',
+      works(slipLoads),
+      ', which the loads leave out.',
+    ],
+  },
+  {
+    title: 'Flanges that bend',
+    asked: 'prying lever',
+    pieces: [
+      'The loads take flanges as stiff. One that bends levers on its own edge and pulls its bolts harder: a lower bolt by up to ',
+      works(pryingAdds),
+      ' more, were the flange thin. Never thin or slot a flange, and put washers of the full size under every head.',
     ],
   },
   {

@@ -53,8 +53,21 @@ describe('notes on what is not judged', () => {
     expect(text).toContain('gives way by about 0.4 mm');
     // ½·1025·5.15·0.0603·5².
     expect(text).toContain('pushes with about 3979 N on each metre');
-    // 11797.4·(752.36/2794.48)/84.3.
+    // 11936.2·(752.36/2794.48)/84.3.
     expect(text).toContain('swings by about 38 MPa under daily steering');
+  });
+
+  it('size what the loads leave out', () => {
+    // By hand from the model's answers: 2794.48·(0.4·230 − 55) = 103 396 N·mm; over 140 mm, × cos 10°.
+    expect(said('The blade’s own turning moment')).toContain('about 103 N·m');
+    expect(said('The blade’s own turning moment')).toContain('about 727 N more');
+    // 331.68·45/550.
+    expect(said('What slips at the clamp, ahead of the shaft')).toContain('about 27 N');
+    // 200·84.3 N over 87 mm on 193 000·84.3: 0.0902 mm, of 48 mm.
+    expect(said('The clamping is soon lost')).toContain('only 0.09 mm longer');
+    expect(said('The clamping is soon lost')).toContain('0.2 % of the shim stack');
+    // m = 70, n = 30.
+    expect(said('Flanges that bend')).toContain('up to 117 % more');
   });
 
   it('say so where a number is missing', () => {

@@ -46,6 +46,7 @@ export default defineConfig({
           isolate: false,
           setupFiles: ['src/cli/sound-compiler.ts'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {

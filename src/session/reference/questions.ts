@@ -35,7 +35,7 @@ export function questionsFound(search: string, ask: Ask): readonly Answered[] {
     ...NOTES.map(({ title, asked, pieces }) => ({
       title,
       href: '#/not-judged',
-      place: 'Not judged here',
+      place: 'Not covered',
       text: ['not judged', title, asked ?? '', ...pieces.filter((it) => typeof it === 'string')],
     })),
   ].map(({ text, ...rest }) => {

@@ -73,7 +73,7 @@ export function LimitBoard({ remedies, opened }: Props) {
         </p>
       )}
       <p className="board-note type-small">
-        <a href="#/not-judged">What is not judged here</a>
+        <a href="#/not-judged">What no limit covers</a>
       </p>
     </div>
   );

@@ -17,7 +17,7 @@ export function BeforeYouStart() {
         </section>
       ))}
       <p className="type-text">
-        No limit covers everything: see <a href="#/not-judged">Not judged here</a>.
+        No limit covers everything: see <a href="#/not-judged">Not covered</a>.
       </p>
     </>
   );

@@ -19,7 +19,7 @@ export function LeadSentence({ mend }: Props) {
       <p className="type-small base-soft">
         Estimates. The gear maker’s manual comes first; let a rigger, yard or surveyor look before you drill.{' '}
         <a className="lead-more" href="#/not-judged">
-          Not judged here
+          Not covered
         </a>
       </p>
     </div>

@@ -14,7 +14,7 @@ export function NotJudged() {
   useLook(judgementOf);
   return (
     <div className="not-judged" data-view="not-judged">
-      <h2 className="type-page">Not judged here</h2>
+      <h2 className="type-page">Not covered</h2>
       <p className="type-lead">
         The limits say nothing about what follows. Any of it can spoil the job or hurt someone.
       </p>

@@ -5,6 +5,7 @@ import {
   lockAsDrilled,
   setFitted,
   setHandover,
+  setLocked,
   setReading,
   setStep,
   untick,
@@ -97,6 +98,13 @@ describe('locking as drilled', () => {
     const again = planFrom(lockAsDrilled(read(plan, name, 808), [name], by));
     expect(readingOf(again, name)?.value).toBe(808);
     expect(again.fit.drilled.get(name)?.planned).toBe(900);
+  });
+
+  it('is what any lock does where there is a reading', () => {
+    const plan = planFrom(setLocked(read(base, name, 806), name, true));
+    expect(readingOf(plan, name)?.value).toBe(806);
+    expect(plan.fit.drilled.get(name)).toEqual({ planned: 800 });
+    expect(readingOf(planFrom(setLocked(base, name, true)), name)?.value).toBe(800);
   });
 
   it('locks nothing when one of them was not read, and nothing that is not chosen', () => {

@@ -44,8 +44,8 @@ export const genesAt = (freed: readonly Freed[], inputs: readonly string[], at: 
     );
   });
 
-/** Told of every mount as it is looked at, with the limits that fail there by their numbers, and its score. */
-export type Watch = (mount: () => Mount, failing: readonly number[], score: number) => void;
+/** Told of every mount as it is looked at, with the limits that fail there by their numbers, and by how much together. */
+export type Watch = (mount: () => Mount, failing: readonly number[], violation: number) => void;
 
 /** Looks at mounts, many at once. */
 export class Bench {
@@ -58,6 +58,8 @@ export class Bench {
   #deviations: Float64Array | undefined;
   /** Whether the search climbs the odds rather than the least room. */
   climbsOdds = false;
+  /** Whether it climbs towards fewer limits that fail first, and only then towards failing by less. */
+  countsFirst = false;
   /** What it climbs instead once everything holds, by a mount's values. */
   climb: ((values: readonly number[]) => number) | undefined;
 
@@ -129,7 +131,9 @@ export class Bench {
           : this.climbsOdds && fails !== undefined
             ? Math.max(0, 2 - Math.log10(fails + LEAST_CHANCE))
             : Math.min(counted, 1e6);
-      const score = isRefused ? REFUSED : holds ? 1 + climbed : -violation;
+      // Failing by less weighs under one limit more that fails.
+      const broken = this.countsFirst ? failing.length + violation / (failing.length + 1) : violation;
+      const score = isRefused ? REFUSED : holds ? 1 + climbed : -broken;
       seen.push({ score, least });
       if (watch === undefined || isRefused) continue;
       const values = mounts[n] as readonly number[];
@@ -145,7 +149,7 @@ export class Bench {
           ...(fails === undefined ? {} : { fails }),
         }),
         failing,
-        score,
+        violation,
       );
     }
     return seen;
@@ -154,10 +158,10 @@ export class Bench {
   /** One mount by the values of its inputs; undefined where they cannot be so together. */
   mountAt(values: readonly number[], watch?: Watch): Mount | undefined {
     let found: Mount | undefined;
-    this.look([values], (mount, failing, score) => {
+    this.look([values], (mount, failing, violation) => {
       const seen = mount();
       found = seen;
-      watch?.(() => seen, failing, score);
+      watch?.(() => seen, failing, violation);
     });
     return found;
   }

@@ -73,13 +73,13 @@ interface Found {
 
 const watching = (found: Found, told: { news: boolean; holds: boolean }): Watch => {
   const { sets, miss } = found;
-  return (mount, failing, score) => {
+  return (mount, failing, violation) => {
     if (failing.length === 0) {
       told.holds = true;
       if (found.archive.put(mount())) told.news = true;
     } else if (!told.holds) {
       sets.put(failing, mount);
-      miss.put(mount, failing, score);
+      miss.put(mount, failing, violation);
     }
   };
 };
@@ -118,6 +118,22 @@ function* conflictOf(
       break;
     }
     smallest = sets.smallest();
+  }
+  if (!isEvery) {
+    // What was climbed so far is to fail by little in all, were it at more limits.
+    bench.countsFirst = true;
+    yield* search(bench, {
+      freed: ask.freed,
+      random,
+      evaluations: Math.min(PER_CHECK, ask.evaluations),
+      watch,
+      first: [
+        ...ownGenes(ask),
+        ...(miss.mount === undefined ? [] : [genesAt(ask.freed, bench.inputs, miss.mount.values)]),
+      ],
+    });
+    bench.countsFirst = false;
+    if (archive.mounts.length > 0) return undefined;
   }
   const nearest = miss.mount;
   if (nearest === undefined)

@@ -35,7 +35,8 @@ export function leadOf(judgement: Judgement, units: Units): LeadText | undefined
       ...(others.length > 0 ? [`Also outside: ${listed(others)}.`] : []),
       ...(unanswered.length > 0 ? [`Without an answer: ${listed(unanswered.map(limitTitle))}.`] : []),
     ];
-    return { says: limitSentence(worst, units), mend: worst.name, more: more.join(' ') };
+    const unbuilt = worst.class === 'cannot be built' ? 'As planned it cannot be built. ' : '';
+    return { says: unbuilt + limitSentence(worst, units), mend: worst.name, more: more.join(' ') };
   }
   if (unanswered.length > 0) {
     const others = unanswered.slice(1).map(limitTitle);

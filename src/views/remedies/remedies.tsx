@@ -92,14 +92,16 @@ export function Remedies({ limit }: { readonly limit: string }) {
               />
             ))}
           </ul>
-          {value.remedies.every((it) => it.first.failing > value.failing) && (
-            <MountInstead words={words} onUse={takeMount} />
-          )}
+          {!isFixed(value) && <MountInstead words={words} onUse={takeMount} />}
         </>
       )}
     </div>
   );
 }
+
+/** Whether a change of the mount or a part fixes it, without leaving more limits outside than now. */
+const isFixed = ({ by, remedies, failing }: Found): boolean =>
+  by === 'change' && remedies.some((it) => it.first.failing <= failing);
 
 const namesOf = (inputs: readonly string[]): string =>
   inputs.map((it) => inputNamed(it)?.label ?? it).join('; ');

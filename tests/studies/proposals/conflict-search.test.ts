@@ -5,6 +5,7 @@ import type { Evaluators } from '../../../src/studies/points.ts';
 import type { Freed, Loosened, Loosening, ProposalsAsk } from '../../../src/studies/proposals/ask.ts';
 import { Bench } from '../../../src/studies/proposals/bench.ts';
 import { Archive, frontOf } from '../../../src/studies/proposals/front.ts';
+import { NearestMiss } from '../../../src/studies/proposals/nearest-miss.ts';
 import { proposals } from '../../../src/studies/proposals/proposals.ts';
 import { finish } from '../../../src/studies/study.ts';
 import { contentsOf } from '../../../src/workbook/contents.ts';
@@ -130,6 +131,30 @@ describe('changes that free a mount', () => {
       const found = (conflict?.loosenings ?? []).map((it) => [it.name, farOf(ask, it)] as const);
       expect(found).toEqual(every);
     }
+  });
+});
+
+describe('the nearest mount', () => {
+  it('fails the fewest limits, and of those by the least, as an exhaustive search has it', () => {
+    const plan = planWith({ rudder_gap_min: 150 });
+    const freed = [
+      free('shim_count', stepsOf(0, 8, 1), true),
+      free('lower_bracket_height', stepsOf(170, 330, 10)),
+      free('shaft_foot_height', stepsOf(40, 140, 20)),
+    ];
+    const ask = { ...askOf(plan, freed), loosened: [] };
+    const points = planPoints(plan);
+    const evaluator = finish(
+      points.points(null, { inputs: freed.map((it) => it.name), results: ask.bolts }, []),
+    );
+    const every = new NearestMiss();
+    new Bench(ask, evaluator).look(everyMount(freed), (mount, failing, violation) =>
+      every.put(mount, failing, violation),
+    );
+    const { conflict, present } = finish(proposals(points, { ...ask, evaluations: 500 }));
+    expect(conflict?.nearest.failing).toEqual(every.mount?.failing);
+    expect(conflict?.nearest.least).toBeCloseTo(every.mount?.least as number, 9);
+    expect(conflict?.nearest.failing.length).toBeLessThanOrEqual(present.failing.length);
   });
 });
 

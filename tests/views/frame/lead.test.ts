@@ -25,7 +25,7 @@ describe('the lead sentence', () => {
   it('names the worst of several by share of its bound', () => {
     const lead = leadWith({ upper_bracket_height: 900 });
     expect(lead?.says).toBe(
-      '−20 mm of free shaft is left below the drive unit; the gear’s manual asks for at least 12 mm.',
+      'As planned it cannot be built. −20 mm of free shaft is left below the drive unit; the gear’s manual asks for at least 12 mm.',
     );
     expect(lead?.mend).toBe('drive_headroom');
   });
@@ -34,6 +34,7 @@ describe('the lead sentence', () => {
     // The foot hangs 2 mm over the edge: 0.02 of 100 mm. The gap is outside by 0.11 of its bound.
     const lead = leadWith({ shim_count: 3, foot_width: 120, transom_half_breadth: 228 });
     expect(lead?.mend).toBe('port_foot_edge');
+    expect(lead?.says).toMatch(/^As planned it cannot be built\. The port foot /);
     expect(lead?.more).toMatch(/^Also outside: .*Rudder gap/);
   });
 

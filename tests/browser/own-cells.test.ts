@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { writePlan } from '../../src/plan/file/write-plan.ts';
+import { newPlan } from '../../src/plan/new-plan.ts';
+import type { OwnCell } from '../../src/plan/plan.ts';
 import { cellValue, DESK, goTo, openPages } from './page.ts';
 
 const open = openPages();
@@ -72,5 +75,26 @@ describe('own cells', () => {
     const words = (await root.locator('[data-cell="first"]').textContent()) ?? '';
     expect(words).toContain('first uses second');
     expect(words).toContain('second uses first');
+  });
+
+  it('shows fifteen hundred in stretches, each worked out from the one before', async () => {
+    const { page } = await open(DESK, '#/plan');
+    const ownCells = Array.from({ length: 1500 }, (_, i): OwnCell => {
+      const formula = i === 0 ? '=shim_stack' : `=link_${i - 1} + 1`;
+      return { name: `link_${i}`, label: `Link ${i}`, unit: 'mm', value: null, formula };
+    });
+    const text = writePlan({ ...newPlan('Chain'), ownCells });
+    const plan = page.locator('[data-view="plan"]');
+    await plan
+      .locator('input[type="file"]')
+      .setInputFiles({ name: 'chain.plan.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await plan.getByRole('button', { name: /^Keep it/ }).click();
+    await goTo(page, 'own-cells');
+    const root = page.locator('[data-view="own-cells"]');
+    await root.getByText('Cells 1 to 40 of 1500.').waitFor();
+    expect(await root.locator('[data-cell]').count()).toBe(40);
+    await root.getByRole('button', { name: 'Later' }).click();
+    await root.getByText('Cells 41 to 80 of 1500.').waitFor();
+    await expect.poll(() => cellValue(page, 'own-cells', 'link_79')).toBe(4 * 12 + 79);
   });
 });

@@ -4,6 +4,7 @@ import type { OwnCell, Plan } from '../../plan/plan.ts';
 import { Action } from '../parts/action.tsx';
 import { usePlan, useSession } from '../use-session.ts';
 import { OwnCellRow } from './own-cell-row.tsx';
+import { StretchDoors, useStretch } from './stretch.tsx';
 
 interface Props {
   readonly cells: readonly OwnCell[];
@@ -24,12 +25,13 @@ interface Kept {
   readonly plan: Plan;
 }
 
-/** Every own cell; undo stands where one was deleted, and a refusal where one could not be. */
+/** The own cells, a stretch of them at a time; undo stands where one was deleted, and a refusal where one could not be. */
 export function CellList({ cells, onFormula }: Props) {
   const session = useSession();
   const plan = usePlan();
   const [gone, setGone] = useState<Deleted>();
   const [kept, setKept] = useState<Kept>();
+  const stretch = useStretch(cells.length);
 
   const onDelete = (cell: OwnCell): void => {
     const place = cells.indexOf(cell);
@@ -37,18 +39,20 @@ export function CellList({ cells, onFormula }: Props) {
     setKept(done.ok ? undefined : { name: cell.name, why: done.why, plan: session.plan });
     if (done.ok) setGone({ label: cell.label, place, plan: session.plan });
   };
-  const rows = cells.map((cell) => (
-    <OwnCellRow
-      key={cell.name}
-      cell={cell}
-      onFormula={onFormula}
-      onDelete={() => onDelete(cell)}
-      whyKept={kept?.name === cell.name && kept.plan === plan ? kept.why : undefined}
-    />
-  ));
+  const rows = cells
+    .slice(stretch.from, stretch.to)
+    .map((cell) => (
+      <OwnCellRow
+        key={cell.name}
+        cell={cell}
+        onFormula={onFormula}
+        onDelete={() => onDelete(cell)}
+        whyKept={kept?.name === cell.name && kept.plan === plan ? kept.why : undefined}
+      />
+    ));
   if (gone !== undefined && gone.plan === plan) {
     rows.splice(
-      gone.place,
+      gone.place - stretch.from,
       0,
       <li key=" " className="own-cells-gone">
         <span role="status">{gone.label} is deleted.</span>
@@ -59,5 +63,10 @@ export function CellList({ cells, onFormula }: Props) {
     );
   }
   if (rows.length === 0) return <p className="own-cells-none">There is none yet.</p>;
-  return <ul className="own-cells-list">{rows}</ul>;
+  return (
+    <>
+      <ul className="own-cells-list">{rows}</ul>
+      <StretchDoors stretch={stretch} />
+    </>
+  );
 }

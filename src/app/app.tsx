@@ -134,9 +134,11 @@ export function App({ kept }: Props) {
           )}
         </div>
       </div>
-      <FaultPlate onSave={() => savePlan(session.plan)} />
-      <StudyNotice />
-      <LostDoor kept={kept} />
+      <div className="page-plates">
+        <FaultPlate onSave={() => savePlan(session.plan)} />
+        <StudyNotice />
+        <LostDoor kept={kept} />
+      </div>
       {!inColumns && <Bar place={place} />}
       {(inColumns || place === 'board') && (
         <TitleBlock kept={<KeptWords kept={kept} />} deckLight={deckLight} onDeckLight={setDeckLight} />

@@ -108,6 +108,11 @@ export class Session {
     return this.#workbook !== undefined || this.#fault !== undefined;
   }
 
+  /** Every cell that has an answer, or a reason why not. */
+  get names(): Iterable<string> {
+    return this.#answers.keys();
+  }
+
   /** The answer of any cell; the same object until it changes. */
   answer<N extends string>(name: N & Known<N>): Answer | undefined {
     return this.#answers.get(name);

@@ -21,7 +21,7 @@ export const sessionValues = (session: Session): Values => valuesOf((name) => se
 /** Why cells have no answer, by name. */
 export function sessionReasons(session: Session): Record<string, string> {
   const reasons: Record<string, string> = {};
-  for (const name of session.workbook?.names ?? []) {
+  for (const name of session.names) {
     const why = session.answer(name)?.why;
     if (why !== undefined) reasons[name] = why;
   }

@@ -3,7 +3,8 @@ import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { unusedWords } from '../../session/unused.ts';
 import { EntryField } from '../parts/entry-field.tsx';
-import { isPicked, PickField } from '../parts/pick-field.tsx';
+import { isPicked } from '../parts/options.ts';
+import { PickField } from '../parts/pick-field.tsx';
 import { pointAt, useIsPointed } from '../parts/pointed.ts';
 import { Refused } from '../parts/refused.tsx';
 import { piecesOf } from '../parts/show.ts';
@@ -67,7 +68,7 @@ export const CellRow = memo(function CellRow({ cell, alone }: Props) {
       <span className="cell-field">
         {steps && <Stepper cell={cell} direction={-1} onTold={setTold} />}
         <Shown name={name}>
-          {isPicked(cell) ? <PickField {...field} onTold={setTold} /> : <EntryField {...field} />}
+          {isPicked(cell) && !follows ? <PickField {...field} onTold={setTold} /> : <EntryField {...field} />}
         </Shown>
         {steps && <Stepper cell={cell} direction={1} onTold={setTold} />}
       </span>

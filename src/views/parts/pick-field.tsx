@@ -4,21 +4,7 @@ import type { Session } from '../../session/session.ts';
 import { useLook, useReading, useSession } from '../use-session.ts';
 import { useEdge } from './entry-field.tsx';
 import { glide } from './glide.ts';
-
-type Option = readonly [word: string, value: boolean | string | number];
-
-const YES_NO: readonly Option[] = [
-  ['yes', true],
-  ['no', false],
-];
-
-const optionsOf = (cell: InputCell): readonly Option[] => {
-  if (cell.type === 'flag') return YES_NO;
-  return (cell.words ?? cell.only ?? []).map((it) => [String(it), it] as const);
-};
-
-/** Whether an input is picked from a list rather than typed. */
-export const isPicked = (cell: InputCell): boolean => cell.type === 'flag' || cell.type === 'word';
+import { optionsOf } from './options.ts';
 
 interface Props {
   readonly cell: InputCell;
@@ -28,13 +14,13 @@ interface Props {
   readonly onTold: (why: string | undefined) => void;
 }
 
-/** A field for yes or no, or for listed words. */
+/** A field for an input whose values are few enough to list. */
 export function PickField({ cell, labelledBy, describedBy, id, onTold }: Props) {
   const session = useSession();
   const reading = useReading(cell.name);
   const edge = useEdge(cell.name);
   const locked = useLook(useCallback((it: Session) => it.plan.locked.has(cell.name), [cell.name]));
-  const options = optionsOf(cell);
+  const options = optionsOf(cell) ?? [];
   const present = options.find(([, value]) => value === reading?.value);
   return (
     <span className="entry-pick-frame">

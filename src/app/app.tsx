@@ -11,6 +11,7 @@ import { Skip } from '../views/frame/skip.tsx';
 import { TitleBlock } from '../views/frame/title-block.tsx';
 import { WorstStrip } from '../views/frame/worst-strip.tsx';
 import { NotJudged } from '../views/not-judged/not-judged.tsx';
+import { UnitPlate } from '../views/parts/unit-plate.tsx';
 import { ResultsPage } from '../views/results/results-page.tsx';
 import { useReady, useSession } from '../views/use-session.ts';
 import { useDeckLight } from './deck-light.ts';
@@ -144,6 +145,7 @@ export function App({ kept }: Props) {
         <TitleBlock kept={<KeptWords kept={kept} />} deckLight={deckLight} onDeckLight={setDeckLight} />
       )}
       <Announcer />
+      <UnitPlate />
     </div>
   );
 }

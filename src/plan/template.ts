@@ -94,6 +94,7 @@ const columnSchema = z.strictObject({
   unit: z.literal('mm'),
   min: z.number(),
   max: z.number(),
+  usual: z.optional(z.tuple([z.number(), z.number()])),
 });
 
 export const tablesSchema = z.strictObject({

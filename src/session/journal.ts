@@ -25,7 +25,7 @@ export const emptyJournal: Journal = { done: [], undone: [] };
 export function withStep({ done }: Journal, step: Step): Journal {
   const last = done.at(-1);
   if (last !== undefined && step.gesture !== undefined && last.gesture === step.gesture) {
-    return { done: [...done.slice(0, -1), { ...step, before: last.before }], undone: [] };
+    return { done: [...done.slice(0, -1), { ...step, label: last.label, before: last.before }], undone: [] };
   }
   return { done: [...done.slice(-DEEPEST + 1), step], undone: [] };
 }

@@ -39,6 +39,8 @@ const STOPPED = 'The workbook stopped working things out.';
 
 const NO_JUDGEMENT: Judgement = { limits: [], leastRoom: undefined, unanswered: 0 };
 
+let wholes = 0;
+
 const sameLimit = (a: LimitAnswer | undefined, b: LimitAnswer): boolean =>
   a !== undefined &&
   a.value === b.value &&
@@ -67,6 +69,8 @@ export class Session {
   #former: Workbook | undefined;
   /** The gesture being made, and the journal from before it. */
   #gesture: { readonly name: string; readonly before: Journal } | undefined;
+  /** The gesture that all edits belong to just now. */
+  #whole: string | undefined;
   readonly #listeners = new Set<() => void>();
 
   constructor(plan: Plan) {
@@ -181,10 +185,7 @@ export class Session {
     const bare = this.#plan.units === 'in' ? 'in' : 'mm';
     const entered = enterText(cell, typed, bare, this.#plan, this.reading(name as string));
     const done = this.#put(name, entered);
-    if (!done.ok) {
-      this.#drafts = new Map(this.#drafts).set(name, { typed, why: done.why });
-      this.#tell();
-    }
+    if (!done.ok) this.refuse<string>(name, typed, done.why);
     return done;
   }
 
@@ -210,12 +211,29 @@ export class Session {
     return this.edit(`Note on ${labelFor(name)}`, (plan) => setReading(plan, name, { ...reading, ...notes }));
   }
 
+  /** Keeps a text that is not put in, with the reason. */
+  refuse<N extends string>(name: N & Known<N>, typed: string, why: string): void {
+    this.#drafts = new Map(this.#drafts).set(name, { typed, why });
+    this.#tell();
+  }
+
   dropDraft<N extends string>(name: N & Known<N>): void {
     if (!this.#drafts.has(name)) return;
     const drafts = new Map(this.#drafts);
     drafts.delete(name);
     this.#drafts = drafts;
     this.#tell();
+  }
+
+  /** Counts every edit made in `work` as one step of undo, called as the first of them. */
+  asOne<T>(work: () => T): T {
+    if (this.#whole !== undefined) return work();
+    this.#whole = `whole ${++wholes}`;
+    try {
+      return work();
+    } finally {
+      this.#whole = undefined;
+    }
   }
 
   /** Any other edit of the plan: scenarios, own cells, limits, units, title. */
@@ -303,7 +321,8 @@ export class Session {
     return DONE;
   }
 
-  #apply(label: string, after: Plan, gesture?: string, opens?: true): void {
+  #apply(label: string, after: Plan, made?: string, opens?: true): void {
+    const gesture = this.#whole ?? made;
     if (after === this.#plan) {
       // Nothing changed but, it may be, a draft that was dropped.
       this.#tell();

@@ -1,18 +1,9 @@
 import type { Reading } from '../plan/plan.ts';
-import { parseEntry } from '../units/parse-entry.ts';
-
-/** A length that means one thing in millimetres and another in inches carries no unit of its own. */
-function isBare(typed: string): boolean {
-  const as = (unit: 'mm' | 'in'): unknown => {
-    const entry = parseEntry(typed, { name: '', kind: 'length', unit: 'mm', bare: unit });
-    return entry.ok && !entry.empty ? entry.value : undefined;
-  };
-  return as('mm') !== as('in');
-}
+import { isBareLength } from './unit-question/unit-doubt.ts';
 
 /** A length's text with its unit, where a bare number would mean another one; `meant` is the unit it has there. */
 export function withUnit(text: string, typedIn: string, meant: 'mm' | 'in' | undefined): string {
-  return text === '' || typedIn === meant || !isBare(text) ? text : `${text} ${typedIn}`;
+  return text === '' || typedIn === meant || !isBareLength(text) ? text : `${text} ${typedIn}`;
 }
 
 /** The text a person gets back to edit: a formula, or what was typed; undefined where nothing was. */

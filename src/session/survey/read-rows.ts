@@ -23,6 +23,8 @@ const BETWEEN_MARKED = /\s{2,}|(?<=in|mm|cm|")\s+(?=[−-]?\d)/;
 
 const APART = 'Set them apart by a semicolon, a tab or two blanks.';
 
+const LINES = /\r\n?|\n/;
+
 /** Columns are set apart by tabs, by semicolons, or by blanks. */
 const figuresOf = (line: string): readonly string[] => {
   if (line.includes('\t')) return line.split('\t');
@@ -30,9 +32,21 @@ const figuresOf = (line: string): readonly string[] => {
   return line.trim().split(/[/⁄"']/.test(line) ? BETWEEN_MARKED : BETWEEN);
 };
 
+/** Every figure of pasted lines as typed, with its column; a line of another length has none. */
+export const figuresIn = (
+  table: TableTemplate,
+  text: string,
+): readonly { readonly column: number; readonly typed: string }[] =>
+  text.split(LINES).flatMap((line) => {
+    const figures = figuresOf(line);
+    return figures.length === table.columns.length
+      ? figures.map((typed, column) => ({ column, typed: typed.trim() }))
+      : [];
+  });
+
 /** Rows pasted or typed as lines of figures, in the order of the table's columns. The first that cannot be refuses all. */
 export function readRows(table: TableTemplate, text: string, bare: 'mm' | 'in'): RowsRead {
-  const lines = text.split(/\r\n?|\n/).filter((line) => line.trim() !== '');
+  const lines = text.split(LINES).filter((line) => line.trim() !== '');
   const rows: TableRow[] = [];
   for (const [i, line] of lines.entries()) {
     const figures = figuresOf(line);

@@ -14,6 +14,9 @@ import { type PictureAsk, pictureAsk } from '../../session/own-boat/picture-ask.
 import { planOf } from '../../session/own-boat/plan-of.ts';
 import { readStep } from '../../session/own-boat/read-step.ts';
 import { stepsOf } from '../../session/own-boat/steps.ts';
+import { doubtOf } from '../../session/unit-question/enter-clear.ts';
+import { inUnit } from '../../session/unit-question/unit-doubt.ts';
+import { leftWhy, unitQuestionsOf } from '../../session/unit-question/unit-questions.ts';
 import { pointAt } from '../parts/pointed.ts';
 import { useSession } from '../use-session.ts';
 import { GearLater } from './gear-later.tsx';
@@ -99,9 +102,21 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
     move(back(state));
   };
   const read = (cell: InputCell, from: OwnBoatState, withKey: boolean): void => {
-    const entered = readStep(from, cell);
-    if (entered.ok) goOn(from, withKey);
-    else setWhy(entered.why);
+    const put = (now: OwnBoatState): void => {
+      const entered = readStep(now, cell);
+      if (entered.ok) goOn(now, withKey);
+      else setWhy(entered.why);
+    };
+    const typed = from.left.has(cell.name) ? '' : (from.typed.get(cell.name) ?? '');
+    const meant = from.answers.units === 'in' ? 'in' : 'mm';
+    const doubt = doubtOf(cell, typed, meant);
+    unitQuestionsOf(session).whenClear({
+      typed: [typed],
+      doubts: doubt === undefined ? [] : [doubt],
+      meant,
+      put: (unit) => put(unit === meant ? from : withTyped(from, cell.name, inUnit(typed, unit))),
+      leave: () => setWhy(doubt === undefined ? undefined : leftWhy(doubt)),
+    });
   };
 
   const frame = { at: state.at, focus, onBack: state.at === 0 ? undefined : goBack };

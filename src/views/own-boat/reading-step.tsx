@@ -9,6 +9,7 @@ import { standInFor } from '../../session/own-boat/stand-in-for.ts';
 import { brief } from '../../workbook/limit-words.ts';
 import { Action } from '../parts/action.tsx';
 import { shown } from '../parts/show.ts';
+import { useSelectAll } from '../parts/use-select-all.ts';
 import { LeanPick } from './lean-pick.tsx';
 import { QuickKeys } from './quick-keys.tsx';
 
@@ -29,7 +30,9 @@ const ON_SCREEN: Readonly<Record<string, string>> = { deg: '°', '–': '' };
 /** One reading: its picture, how it is measured, a field, and the stand-in for those who cannot read it now. */
 export function ReadingStep({ cell, state, why, picture, onType, onLean, onNext, onLeave }: Props) {
   const id = useId();
-  const box = useRef<HTMLInputElement>(null);
+  const { box, selectAll, onMouseDown } = useSelectAll();
+  /** A key on the page goes behind what is typed. */
+  const writing = useRef(false);
   const { answers } = state;
   const units = answers.units ?? 'both';
   const typed = state.typed.get(cell.name) ?? '';
@@ -42,7 +45,9 @@ export function ReadingStep({ cell, state, why, picture, onType, onLean, onNext,
   const told = why ?? (read?.ok ? echoOf(cell, read.reading, units) : '');
   const write = (text: string): void => {
     onType(text);
+    writing.current = true;
     box.current?.focus();
+    writing.current = false;
   };
   return (
     <>
@@ -82,6 +87,10 @@ export function ReadingStep({ cell, state, why, picture, onType, onLean, onNext,
             value={typed}
             aria-invalid={why === undefined ? undefined : true}
             aria-describedby={`${id}told`}
+            onMouseDown={onMouseDown}
+            onFocus={() => {
+              if (!writing.current) selectAll();
+            }}
             onChange={(event) => onType(event.target.value)}
           />
           <span className="own-boat-unit">{unit}</span>

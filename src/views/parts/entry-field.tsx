@@ -4,6 +4,7 @@ import { isStandIn } from '../../plan/stand-ins.ts';
 import type { InputCell } from '../../plan/template.ts';
 import type { Session } from '../../session/session.ts';
 import { typedText } from '../../session/typed-text.ts';
+import { enterClear } from '../../session/unit-question/enter-clear.ts';
 import { useDraft, useLook, useReading, useSession } from '../use-session.ts';
 import { glide } from './glide.ts';
 import { bareUnit } from './length-style.ts';
@@ -68,14 +69,15 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
     before.current = next;
     setText(next);
   };
-  const commit = (): void => {
-    if (text === undefined || text === before.current) return;
+  /** Whether what was typed waits for an answer about its unit. */
+  const commit = (): boolean => {
+    if (text === undefined || text === before.current) return false;
     before.current = text;
     glide();
-    session.enter(cell.name, text);
+    return enterClear(session, cell.name, text);
   };
   const step = (direction: 1 | -1): void => {
-    commit();
+    if (commit()) return;
     const now = session.value(cell.name);
     if (typeof now !== 'number' || session.reading(cell.name)?.formula !== undefined) return;
     glide();

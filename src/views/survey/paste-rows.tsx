@@ -2,10 +2,12 @@ import { useId, useState } from 'react';
 import type { TableRow } from '../../plan/edit/tables.ts';
 import type { TableTemplate } from '../../plan/template.ts';
 import type { Done } from '../../session/session.ts';
-import { readRows } from '../../session/survey/read-rows.ts';
+import { figuresIn, readRows } from '../../session/survey/read-rows.ts';
 import { Action } from '../parts/action.tsx';
 import { bareUnit } from '../parts/length-style.ts';
 import { useUnits } from '../parts/use-units.ts';
+import { useSession } from '../use-session.ts';
+import { whenFiguresClear } from './when-figures-clear.ts';
 
 interface Props {
   readonly table: TableTemplate;
@@ -18,12 +20,17 @@ export function PasteRows({ table, onRows, onDone }: Props) {
   const id = useId();
   const bare = bareUnit(useUnits());
   const [text, setText] = useState('');
+  const session = useSession();
   const [why, setWhy] = useState<string>();
   const put = (): void => {
-    const read = readRows(table, text, bare);
-    const done: Done = read.ok ? onRows(read.rows) : read;
-    if (done.ok) onDone();
-    else setWhy(done.why);
+    const readAs = (unit: 'mm' | 'in'): void => {
+      const read = readRows(table, text, unit);
+      const done: Done = read.ok ? onRows(read.rows) : read;
+      if (done.ok) onDone();
+      else setWhy(done.why);
+    };
+    const figures = figuresIn(table, text);
+    whenFiguresClear(session, table, figures, bare, { put: readAs, leave: setWhy });
   };
   return (
     <div className="survey-paste">

@@ -21,9 +21,11 @@ export const RowPlace = ({ table, row, of, picture }: Props) => (
   </>
 );
 
-/** Brings a row of a table to the top of the screen, with the focus in its first field. */
-export function showRow(table: HTMLElement | null, row: number): void {
+/** Puts the focus into a field of a row, with the row at the top of the screen where it has that to itself. */
+export function showRow(table: HTMLElement | null, row: number, column = 0, toTop = true): void {
   const shown = table?.querySelector<HTMLElement>(`[data-row="${row}"]`);
-  shown?.scrollIntoView({ block: 'start' });
-  shown?.querySelector<HTMLElement>('[data-input]')?.focus({ preventScroll: true });
+  if (toTop) shown?.scrollIntoView({ block: 'start' });
+  shown
+    ?.querySelectorAll<HTMLElement>('.survey-figures [data-input]')
+    [column]?.focus({ preventScroll: toTop });
 }

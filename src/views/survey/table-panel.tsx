@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { addTableRows, removeTableRow, type TableRow, tableRows } from '../../plan/edit/tables.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { MOST_ROWS } from '../../plan/tables.ts';
@@ -43,6 +43,9 @@ export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
   );
   const [gone, setGone] = useState<Gone>();
   const [pasting, setPasting] = useState(false);
+  /** The row and column that the focus goes to once they are there. */
+  const [goal, setGoal] = useState<{ readonly row: number; readonly column: number }>();
+  const isAlone = oneByOne !== undefined;
   const fit = useMemo(() => (plumbed ? fittedRows(rows, table) : undefined), [plumbed, rows, table]);
   const complete = rows.filter((it) => it.values.every((value) => value !== null)).length;
   const few = plumbed ? fewRowsSentence(complete) : undefined;
@@ -54,8 +57,21 @@ export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
   };
   const addOne = (): void => {
     add([{ values: table.columns.map(() => null), note: null }]);
-    if (oneByOne !== undefined) requestAnimationFrame(() => showRow(frame.current, rows.length + 1));
+    setGoal({ row: rows.length + 1, column: 0 });
   };
+  /** On to the next row, or to a new one once the last is full. */
+  const goOn = (at: number, column: number): void => {
+    const now = tableRows(session.plan, table.name);
+    const missing = now[at]?.values.indexOf(null) ?? -1;
+    if (at + 1 < now.length) setGoal({ row: at + 2, column });
+    else if (missing >= 0) setGoal({ row: at + 1, column: missing });
+    else if (now.length < MOST_ROWS && add([{ values: table.columns.map(() => null), note: null }]).ok) {
+      setGoal({ row: now.length + 1, column });
+    }
+  };
+  useLayoutEffect(() => {
+    if (goal !== undefined) showRow(frame.current, goal.row, goal.column, isAlone);
+  }, [goal, isAlone]);
   const aloneAt = (at: number) =>
     oneByOne === undefined
       ? undefined
@@ -82,6 +98,7 @@ export function TablePanel({ table, plumbed = false, oneByOne }: Props) {
       row={row}
       fitted={fit?.rows.find((it) => it.at === at)}
       onRemove={() => remove(at)}
+      onEntered={(column) => goOn(at, column)}
       alone={aloneAt(at)}
     />
   ));

@@ -24,6 +24,9 @@ const outcomeWords = ({ taken, refused }: Outcome): string =>
     .filter((words) => words !== '')
     .join(', ');
 
+const NO_FILL =
+  'Nothing was filled in: choose two cells or more of one column, the first of which holds a value of yours.';
+
 /** The workbook as a boatbuilder's table of offsets, and beside it what stands behind the chosen cell. */
 export function GridView({ page, asked }: Props) {
   const session = useSession();
@@ -45,6 +48,7 @@ export function GridView({ page, asked }: Props) {
       },
       onExplain: () => backing.current?.focus(),
       onMany: (outcome) => setTold(outcomeWords(outcome)),
+      onNoFill: () => setTold(NO_FILL),
     });
     table.current = mounted;
     return () => {

@@ -38,7 +38,10 @@ function withEntry(plan: Plan, entry: Entry): Plan | undefined {
  * have not arrived yet gets a second chance after them. What is refused is put in alone, so that it stays as typed
  * with its reason; so are cells that are no input's value.
  */
-export function putMany(session: Session, entries: readonly Entry[]): Outcome {
+export const putMany = (session: Session, entries: readonly Entry[]): Outcome =>
+  session.asOne(() => putAll(session, entries));
+
+function putAll(session: Session, entries: readonly Entry[]): Outcome {
   const [only] = entries;
   if (only !== undefined && entries.length === 1) {
     const done = put(session, only.row, only.column, only.typed);

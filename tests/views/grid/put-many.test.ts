@@ -81,6 +81,20 @@ describe('texts put into several cells', () => {
     expect(session.reading('transom_top')).toMatchObject({ value: 905, offBy: 3 });
   });
 
+  it('are one step also where they are no values', () => {
+    const session = openSession();
+    const names = ['transom_top', 'transom_bottom', 'transom_thickness'];
+    const before = session.plan;
+    putMany(
+      session,
+      names.map((name) => ({ row: rowAndFacts(session, name).row, column: 'offBy', typed: '4' })),
+    );
+    expect(names.map((name) => session.reading(name)?.offBy)).toEqual([4, 4, 4]);
+    session.undo();
+    expect(session.plan).toBe(before);
+    expect(session.undoes).toBeUndefined();
+  });
+
   it('are a plain edit when there is one', () => {
     const session = openSession();
     expect(putMany(session, [entry(session, 'transom_top', '910')])).toEqual({ taken: 1, refused: 0 });

@@ -9,6 +9,8 @@ export interface Entries {
   /** Id of the sentence that says why the text in the cell was refused. */
   readonly reason: (row: number, column: number) => string | undefined;
   readonly put: (row: number, column: number, typed: string) => void;
+  /** The text goes into every chosen cell of the column. */
+  readonly fill: (row: number, column: number, typed: string) => void;
 }
 
 const entriesOf = new WeakMap<object, Entries>();
@@ -81,8 +83,10 @@ export class EntryEditor extends TextEditor {
     return this.TEXTAREA.value.replace(/\s*[\r\n]+\s*/g, ' ');
   }
 
-  override saveValue(): void {
-    if (this.row !== null && this.col !== null) this.#entries?.put(this.row, this.col, this.getValue());
+  override saveValue(_value?: unknown, fills?: boolean): void {
+    if (this.row === null || this.col === null) return;
+    if (fills === true) this.#entries?.fill(this.row, this.col, this.getValue());
+    else this.#entries?.put(this.row, this.col, this.getValue());
   }
 
   /** The browser's own keys serve inside the text; a second line has no meaning here. */

@@ -9,6 +9,12 @@ export interface Keys {
   /** Whether Escape dropped a refused text. */
   readonly drop: () => boolean;
   readonly isEditable: () => boolean;
+  /** Fills the chosen cells with what the chosen cell holds. */
+  readonly fill: () => void;
+  /** Fills the chosen cells with what the uppermost of their column holds. */
+  readonly fillDown: () => void;
+  /** Whether a list was opened over the chosen cell. */
+  readonly list: () => boolean;
   /** Goes to the first cell, or to the first of the chosen column: above it the grid's own key would reach a heading. */
   readonly top: (inColumn: boolean) => void;
 }
@@ -37,7 +43,7 @@ function plainKey(event: KeyboardEvent, keys: Keys): boolean {
   switch (event.key) {
     case 'Enter':
     case 'F2':
-      if (keys.isEditable()) return false;
+      if (keys.isEditable()) return keys.list();
       keys.explain();
       return true;
     case ' ':
@@ -56,6 +62,15 @@ function topKey(event: KeyboardEvent, keys: Keys): boolean {
   return true;
 }
 
+/** The grid's own keys would fill with what it holds itself, which is nothing. */
+function fillKey(event: KeyboardEvent, keys: Keys): boolean {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return false;
+  if (event.key === 'Enter') keys.fill();
+  else if (event.key.toLowerCase() === 'd') keys.fillDown();
+  else return false;
+  return true;
+}
+
 /** Whether a key was used up; the grid's own keys get the rest. Not to be asked while a text is being edited. */
 export const onTableKey = (event: KeyboardEvent, keys: Keys): boolean =>
-  journalKey(event, keys) || topKey(event, keys) || plainKey(event, keys);
+  journalKey(event, keys) || topKey(event, keys) || fillKey(event, keys) || plainKey(event, keys);

@@ -10,10 +10,14 @@ import { type Entry, type Outcome, putMany } from '../put-many.ts';
 import { isEditable, lookOf } from '../row-look.ts';
 import { type GridPage, heightOf, isCellRow, isHead } from '../rows.ts';
 import { RowsState } from '../rows-state.ts';
+import { whenUnitsClear } from '../when-units-clear.ts';
 import { type Chosen, chosenAt, chosenPlace, type Hot } from './chosen.ts';
 import { clipText, fillClip, pastedAt } from './clipboard.ts';
 import { EntryEditor, serveEntries } from './entry-editor.ts';
+import { tableFills } from './fills.ts';
 import { onTableKey } from './keys.ts';
+import { listOver } from './list-over.ts';
+import { listenAfterQuestions } from './listen-after-questions.ts';
 import { keepOneStop, mend } from './mend.ts';
 import { paint } from './paint.ts';
 import { pairOfClicks } from './pair-of-clicks.ts';
@@ -41,6 +45,8 @@ export interface Listeners {
   readonly onExplain: () => void;
   /** Texts were put into several cells at once. */
   readonly onMany: (outcome: Outcome) => void;
+  /** Nothing could be filled. */
+  readonly onNoFill: () => void;
 }
 
 export interface GridTable {
@@ -87,6 +93,13 @@ export function mountTable(
     explain: listeners.onExplain,
     top: (inColumn) =>
       hot.selectCell(belowHeads(state.rows, 0), inColumn ? (chosenAt(hot)?.columnNumber ?? 0) : 0),
+    fill: () => fills.fill(),
+    fillDown: () => fills.fillDown(),
+    list: () => listOver(frame, hot, session, state),
+  });
+  const fills = tableFills(() => hot, state, {
+    onEntries: (entries) => putAll(entries),
+    onNone: listeners.onNoFill,
   });
   const blank = (): string[][] => state.rows.map(() => COLUMNS.map(() => ''));
   const size = () => ({
@@ -104,7 +117,8 @@ export function mountTable(
     return place !== undefined && isEditable(place.row, place.column) ? [{ ...place, typed }] : [];
   };
   const putAll = (entries: readonly Entry[]): void => {
-    if (entries.length > 0) listeners.onMany(putMany(session, entries));
+    if (entries.length === 0) return;
+    whenUnitsClear(session, entries, (clear) => listeners.onMany(putMany(session, clear)));
   };
 
   const clicks = pairOfClicks();
@@ -138,7 +152,8 @@ export function mountTable(
     },
     // After the grid's own renderer, which would take the mark of a refused text off again.
     afterRenderer: paintAt,
-    beforeBeginEditing: (_row, _column, _text, event) => clicks.opens(event),
+    beforeBeginEditing: (_row, _column, _text, event) =>
+      clicks.opens(event) && !(event instanceof MouseEvent && listOver(frame, hot, session, state)),
     beforeKeyDown: (event: KeyboardEvent) => {
       clicks.onKey();
       if (hot.getActiveEditor()?.isOpened() === true || !hot.isListening()) return true;
@@ -188,9 +203,18 @@ export function mountTable(
   });
   serveEntries(
     hot,
-    tableEntries(session, state, id, (taken) => {
-      stay = !taken;
-    }),
+    tableEntries(
+      session,
+      state,
+      id,
+      (taken) => {
+        stay = !taken;
+      },
+      ({ column }, typed) => {
+        stay = true;
+        fills.fillWith(column, typed);
+      },
+    ),
   );
   hot.init();
 
@@ -207,7 +231,7 @@ export function mountTable(
     else for (const at of moved.at) paintRow(at);
   };
   tellReasons(reasons, session, state.rows, id);
-  const unsubscribe = subscribeToRows(session, refresh);
+  const stops = [subscribeToRows(session, refresh), listenAfterQuestions(hot, root, session)];
 
   return {
     resize: () => hot.updateSettings(size()),
@@ -219,7 +243,7 @@ export function mountTable(
       return at >= 0 && hot.selectCell(at, COLUMNS.indexOf('value'));
     },
     destroy: () => {
-      unsubscribe();
+      for (const stop of stops) stop();
       hot.destroy();
       root.remove();
       reasons.remove();

@@ -3,7 +3,8 @@ import { SPOKEN } from '../columns.ts';
 import { editText } from '../edit-text.ts';
 import { keptText } from '../kept-text.ts';
 import { put } from '../put.ts';
-import type { RowsState } from '../rows-state.ts';
+import type { Place, RowsState } from '../rows-state.ts';
+import { whenUnitsClear } from '../when-units-clear.ts';
 import type { Entries } from './entry-editor.ts';
 import { reasonId } from './paint.ts';
 
@@ -13,6 +14,7 @@ export function tableEntries(
   state: RowsState,
   table: string,
   onPut: (taken: boolean) => void,
+  onFill: (place: Place, typed: string) => void,
 ): Entries {
   return {
     text: (at, columnNumber) => {
@@ -39,7 +41,18 @@ export function tableEntries(
       // Leaving a text as it was is no edit; a refused one is tried again, for its neighbours may have changed.
       const isAsBefore =
         typed === editText(row, column, facts) && keptText(session, row, column) === undefined;
-      onPut(isAsBefore || put(session, row, column, typed).ok);
+      // Where its unit is asked first the table goes on; a refusal is then told in the cell.
+      let taken = true;
+      if (!isAsBefore) {
+        whenUnitsClear(session, [{ row, column, typed }], ([clear]) => {
+          taken = clear === undefined || put(session, row, column, clear.typed).ok;
+        });
+      }
+      onPut(taken);
+    },
+    fill: (at, columnNumber, typed) => {
+      const place = state.place(at, columnNumber);
+      if (place !== undefined) onFill(place, typed);
     },
   };
 }

@@ -8,12 +8,19 @@ import type { Keys } from './keys.ts';
 interface Ways {
   readonly explain: () => void;
   readonly top: (inColumn: boolean) => void;
+  readonly fill: () => void;
+  readonly fillDown: () => void;
+  readonly list: () => boolean;
 }
 
 /** What the keys do to the chosen cell. */
-export function tableKeys(session: Session, chosen: () => Place | undefined, { explain, top }: Ways): Keys {
+export function tableKeys(
+  session: Session,
+  chosen: () => Place | undefined,
+  { explain, ...ways }: Ways,
+): Keys {
   return {
-    top,
+    ...ways,
     undo: () => session.undo(),
     redo: () => session.redo(),
     explain: () => {

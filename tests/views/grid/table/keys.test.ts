@@ -10,7 +10,12 @@ interface Pressed {
 }
 
 /** What a key does, and whether it was used up. */
-function press(pressed: Pressed, isEditable = true, used = true): { done: string[]; used: boolean } {
+function press(
+  pressed: Pressed,
+  isEditable = true,
+  used = true,
+  hasList = false,
+): { done: string[]; used: boolean } {
   const done: string[] = [];
   const keys: Keys = {
     undo: () => done.push('undo'),
@@ -26,6 +31,12 @@ function press(pressed: Pressed, isEditable = true, used = true): { done: string
     },
     top: (inColumn) => done.push(inColumn ? 'top of column' : 'top'),
     isEditable: () => isEditable,
+    fill: () => done.push('fill'),
+    fillDown: () => done.push('fill down'),
+    list: () => {
+      if (hasList) done.push('list');
+      return hasList;
+    },
   };
   const none = { ctrlKey: false, metaKey: false, shiftKey: false, altKey: false };
   return { used: onTableKey({ ...none, ...pressed } as KeyboardEvent, keys), done };
@@ -54,6 +65,20 @@ describe('keys of the table', () => {
     expect(press({ key: ' ' }, true, false).used).toBe(false);
     expect(press({ key: 'Escape' }, true, true)).toEqual({ done: ['drop'], used: true });
     expect(press({ key: 'Escape' }, true, false).used).toBe(false);
+  });
+
+  it('open the list of what is chosen from one', () => {
+    expect(press({ key: 'Enter' }, true, true, true)).toEqual({ done: ['list'], used: true });
+    expect(press({ key: 'F2' }, true, true, true)).toEqual({ done: ['list'], used: true });
+    expect(press({ key: '4' }, true, true, true).used).toBe(false);
+  });
+
+  it('fill, and leave none of that to the grid, which would empty the cells', () => {
+    expect(press({ key: 'Enter', ctrlKey: true })).toEqual({ done: ['fill'], used: true });
+    expect(press({ key: 'Enter', metaKey: true })).toEqual({ done: ['fill'], used: true });
+    expect(press({ key: 'd', ctrlKey: true })).toEqual({ done: ['fill down'], used: true });
+    expect(press({ key: 'D', metaKey: true })).toEqual({ done: ['fill down'], used: true });
+    expect(press({ key: 'd' }).used).toBe(false);
   });
 
   it('go to the top', () => {

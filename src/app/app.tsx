@@ -4,6 +4,7 @@ import { LimitBoard } from '../views/board/limit-board.tsx';
 import { FormPage } from '../views/form/form-page.tsx';
 import { Announcer } from '../views/frame/announcer.tsx';
 import { FaultPlate } from '../views/frame/fault-plate.tsx';
+import { FocusKeeper } from '../views/frame/focus-keeper.tsx';
 import { LeadSentence } from '../views/frame/lead-sentence.tsx';
 import { PlanTitle } from '../views/frame/plan-title.tsx';
 import { type Shape, useShape } from '../views/frame/shape.ts';
@@ -145,6 +146,7 @@ export function App({ kept }: Props) {
         <TitleBlock kept={<KeptWords kept={kept} />} deckLight={deckLight} onDeckLight={setDeckLight} />
       )}
       <Announcer />
+      <FocusKeeper />
       <UnitPlate />
     </div>
   );

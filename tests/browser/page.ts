@@ -25,8 +25,14 @@ function connected(): void {
   afterAll(() => browser.close());
 }
 
-async function openIn(size: Size, hash: string): Promise<Opened> {
-  const context = await browser.newContext({ viewport: size, locale: 'en-GB', acceptDownloads: true });
+async function openIn(size: Size, hash: string, hasTouch = false): Promise<Opened> {
+  const context = await browser.newContext({
+    viewport: size,
+    locale: 'en-GB',
+    acceptDownloads: true,
+    hasTouch,
+    isMobile: hasTouch,
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   await page.goto(inject('page') + hash);
@@ -50,10 +56,10 @@ export function openPages(): (size?: Size, hash?: string) => Promise<Opened> {
 }
 
 /** Opens the page once for a group of tests that walk through it one after the other. */
-export function onePage(hash = ''): () => Page {
+export function onePage(hash = '', size = DESK, hasTouch = false): () => Page {
   let opened: Opened;
   beforeAll(async () => {
-    opened = await openIn(DESK, hash);
+    opened = await openIn(size, hash, hasTouch);
   });
   afterAll(() => opened.context.close());
   return () => opened.page;

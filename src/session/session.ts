@@ -180,13 +180,14 @@ export class Session {
 
   /** Puts in what a person typed. A refusal keeps the text as a draft and the last good value in use. */
   enter<N extends string>(name: N & Known<N>, typed: string): Done {
-    const cell = inputNamed(name as string);
-    if (cell === undefined) return { ok: false, why: `There is no input named ${name}.` };
-    const bare = this.#plan.units === 'in' ? 'in' : 'mm';
-    const entered = enterText(cell, typed, bare, this.#plan, this.reading(name as string));
-    const done = this.#put(name, entered);
+    const done = this.#put(name, this.#read(name, typed));
     if (!done.ok) this.refuse<string>(name, typed, done.why);
     return done;
+  }
+
+  /** Whether what a person typed would be put in. */
+  takes<N extends string>(name: N & Known<N>, typed: string): boolean {
+    return this.#with(name, this.#read(name, typed)).ok;
   }
 
   /** Puts in a value from a stepper, a slider or a proposal. */
@@ -303,19 +304,29 @@ export class Session {
     return plan.studies === studies ? plan : { ...plan, studies };
   }
 
-  #put(name: string, entered: Entered, gesture?: string): Done {
+  #read(name: string, typed: string): Entered {
+    const cell = inputNamed(name);
+    if (cell === undefined) return { ok: false, why: `There is no input named ${name}.` };
+    const bare = this.#plan.units === 'in' ? 'in' : 'mm';
+    return enterText(cell, typed, bare, this.#plan, this.reading(name));
+  }
+
+  /** The plan with a reading, or why it cannot be. */
+  #with(name: string, entered: Entered): Edited {
     if (!entered.ok) return entered;
     const together = clashWith(new Map([[name, entered.reading]]), (other) => this.value(other));
-    if (together !== undefined) return { ok: false, why: together };
+    return together === undefined
+      ? setReading(this.#plan, name, entered.reading)
+      : { ok: false, why: together };
+  }
+
+  #put(name: string, entered: Entered, gesture?: string): Done {
+    const edited = this.#with(name, entered);
+    if (!edited.ok) return edited;
     if (this.#drafts.has(name)) {
       const drafts = new Map(this.#drafts);
       drafts.delete(name);
       this.#drafts = drafts;
-    }
-    const edited = setReading(this.#plan, name, entered.reading);
-    if (!edited.ok) {
-      this.#tell();
-      return edited;
     }
     this.#apply(labelFor(name), edited.plan, gesture);
     return DONE;

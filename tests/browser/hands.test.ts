@@ -70,7 +70,7 @@ describe('which unit a length was meant in', () => {
     await cell.click();
     await page().evaluate(() => {
       const data = new DataTransfer();
-      data.setData('text/plain', '31 1/2\n4');
+      data.setData('text/plain', '31 1/2\n2\n-6 3/4');
       document.activeElement?.dispatchEvent(
         new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
       );
@@ -79,7 +79,10 @@ describe('which unit a length was meant in', () => {
     await expect.poll(() => plate(page()).textContent()).toContain('all 2 lengths');
     await page().keyboard.press('Enter');
     await expect.poll(() => cell.getAttribute('data-value')).toBe('800.1');
-    await expect.poll(() => undoWords(page())).toBe('Undo: 2 values');
+    await expect
+      .poll(() => page().locator('[data-view="grid"] [data-name="port_foot_y"]').getAttribute('data-value'))
+      .toBe('-171.45');
+    await expect.poll(() => undoWords(page())).toBe('Undo: 3 values');
     await page().keyboard.press('Control+z');
     await page().keyboard.press('Control+z');
     await page().keyboard.press('Control+z');
@@ -147,10 +150,14 @@ describe('rows of the survey', () => {
     await expect
       .poll(figures)
       .toEqual([...['0', '701', '150', '646', '300', '591', '450', '536', '600', '480'], ...['', '']]);
+    // A figure and the row made after it are one step.
+    await page().locator('[data-view="title"] button[aria-label^="Undo"]').click();
+    await expect.poll(() => figures().then((all) => all.length)).toBe(10);
+    await page().locator('[data-input="transom_readings.5.height"]').focus();
     // What cannot be keeps the focus.
     await page().keyboard.type('low');
     await page().keyboard.press('Enter');
-    await expect.poll(() => focused(page())).toBe('transom_readings.6.height');
+    await expect.poll(() => focused(page())).toBe('transom_readings.5.height');
   });
 });
 

@@ -14,11 +14,17 @@ export const doubtOf = (
   meant: Bare,
 ): UnitDoubt | undefined => unitDoubt({ key: name, label, unit, usual }, typed, meant);
 
+/** The same in an open plan, where what would be refused as it stands is in no doubt. */
+export function doubtIn(session: Session, cell: InputCell, typed: string): UnitDoubt | undefined {
+  const doubt = doubtOf(cell, typed, bareOf(session));
+  return doubt !== undefined && session.takes<string>(cell.name, typed) ? doubt : undefined;
+}
+
 /** Puts in what a person typed for an input, once it is clear which unit it is in; whether that is asked first. */
 export function enterClear(session: Session, name: string, typed: string): boolean {
   const cell = inputNamed(name);
   const meant = bareOf(session);
-  const doubt = cell === undefined ? undefined : doubtOf(cell, typed, meant);
+  const doubt = cell === undefined ? undefined : doubtIn(session, cell, typed);
   return unitQuestionsOf(session).whenClear({
     typed: [typed],
     doubts: doubt === undefined ? [] : [doubt],

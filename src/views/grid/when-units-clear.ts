@@ -1,5 +1,5 @@
 import type { Session } from '../../session/session.ts';
-import { bareOf, doubtOf } from '../../session/unit-question/enter-clear.ts';
+import { bareOf, doubtIn } from '../../session/unit-question/enter-clear.ts';
 import { inUnit } from '../../session/unit-question/unit-doubt.ts';
 import { leftWhy, unitQuestionsOf } from '../../session/unit-question/unit-questions.ts';
 import type { Entry } from './put-many.ts';
@@ -19,7 +19,7 @@ export function whenUnitsClear(
   const meant = bareOf(session);
   const doubted = entries.flatMap(({ row, column, typed }) => {
     if (row.kind !== 'book' || row.cell.kind === 'result' || column !== 'value') return [];
-    const doubt = doubtOf(row.cell, typed, meant);
+    const doubt = doubtIn(session, row.cell, typed);
     return doubt === undefined ? [] : [{ name: row.name, typed, doubt }];
   });
   return unitQuestionsOf(session).whenClear({

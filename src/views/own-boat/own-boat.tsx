@@ -109,7 +109,7 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
     };
     const typed = from.left.has(cell.name) ? '' : (from.typed.get(cell.name) ?? '');
     const meant = from.answers.units === 'in' ? 'in' : 'mm';
-    const doubt = doubtOf(cell, typed, meant);
+    const doubt = readStep(from, cell).ok ? doubtOf(cell, typed, meant) : undefined;
     unitQuestionsOf(session).whenClear({
       typed: [typed],
       doubts: doubt === undefined ? [] : [doubt],

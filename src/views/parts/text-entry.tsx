@@ -1,5 +1,6 @@
 import { type FocusEvent, type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { Done } from '../../session/session.ts';
+import { useSession } from '../use-session.ts';
 import { useKeptDraft } from './use-kept-draft.ts';
 import { useSelectAll } from './use-select-all.ts';
 import './text-entry.css';
@@ -51,6 +52,7 @@ export function TextEntry(props: Props) {
     code = false,
   } = props;
   const id = useId();
+  const session = useSession();
   const { draft, keep, drop } = useKeptDraft(draftKey);
   const [typed, setTyped] = useState<string>();
   const { box, selectAll, onMouseDown } = useSelectAll();
@@ -78,9 +80,12 @@ export function TextEntry(props: Props) {
   });
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter' && lines === 1) {
-      const taken = put();
-      selectAll();
-      if (taken) props.onEntered?.();
+      // What is put in and what follows from Enter are one step.
+      session.asOne(() => {
+        const taken = put();
+        selectAll();
+        if (taken) props.onEntered?.();
+      });
     }
     if (event.key === 'Escape') {
       drop();

@@ -72,6 +72,12 @@ describe('the question about it', () => {
     expect(session.value('upper_bracket_height')).toBe(25.5);
   });
 
+  it('is not asked of what is refused as it stands: the refusal says what is allowed', () => {
+    const session = new Session(newPlan('x'));
+    expect(enterClear(session, 'transom_camber_radius', '150')).toBe(false);
+    expect(session.draft('transom_camber_radius')?.why).toMatch(/port_foot_y/);
+  });
+
   it('left without an answer keeps the text and changes nothing', () => {
     const { session, question } = asked('24 1/2');
     question.leave();

@@ -1,14 +1,15 @@
-import { cos, sin } from '../calc/angle.ts';
+import { cos, sin, tan } from '../calc/angle.ts';
 import { axisX } from '../calc/shaft/axis-x.ts';
+import { uprightPart } from '../calc/shaft/upright-part.ts';
 import type { Point } from './point.ts';
-import { need, type Values } from './values.ts';
+import { need, number, type Values } from './values.ts';
 
 /** The shaft's axis in the plane of the side view. */
 export interface Shaft {
   readonly lean: number;
-  /** Cosine of the lean: height per length along the shaft. */
-  readonly cos: number;
-  /** Up along the shaft, and squarely aft from it. */
+  /** Height per length along the shaft. */
+  readonly upright: number;
+  /** What a length along the shaft spans, which is less than 1 where it leans to the side; and squarely aft from it. */
   readonly up: Point;
   readonly aft: Point;
   /** The axis at height z. */
@@ -22,10 +23,11 @@ export function shaftOf(values: Values): Shaft | null {
   const got = need(values, 'shaft_x', 'lower_bracket_height', 'shaft_lean');
   if (got === null || Math.abs(got[2]) > STEEPEST) return null;
   const [x, height, lean] = got;
+  const upright = uprightPart(lean, number(values, 'shaft_side_lean') ?? 0);
   return {
     lean,
-    cos: cos(lean),
-    up: { x: sin(lean), y: cos(lean) },
+    upright,
+    up: { x: upright * tan(lean), y: upright },
     aft: { x: cos(lean), y: -sin(lean) },
     at: (z) => ({ x: axisX(z, x, height, lean), y: z }),
   };

@@ -66,7 +66,7 @@ export function bladesOf(values: Values, { shaft }: Ground): Blades | null {
     };
   }
   const [head, span, chord, balance, swing, offset] = hung;
-  const foot = head - span * shaft.cos;
+  const foot = head - span * shaft.upright;
   const gapAt = (z: number): number => shaft.at(z).x - (own?.edge(z)?.x ?? 0);
   const ends = own === null ? [foot, head] : [Math.max(own.low, foot), Math.min(own.high, head)];
   const [low, high] = [ends[0] ?? foot, ends[1] ?? head];

@@ -5,7 +5,7 @@ import { level, type Picture, upright } from './picture.ts';
 /** Head and foot of the auxiliary rudder, and x of its axis there. */
 function ends({ n, shaft }: Bench): { head: number; foot: number; headX: number; footX: number } {
   const head = n('vane_rudder_head');
-  const foot = head - n('vane_rudder_span') * shaft.cos;
+  const foot = head - n('vane_rudder_span') * shaft.upright;
   return { head, foot, headX: shaft.at(head).x, footX: shaft.at(foot).x };
 }
 

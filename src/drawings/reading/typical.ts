@@ -1,5 +1,6 @@
-import { cos, tan } from '../../calc/angle.ts';
+import { tan } from '../../calc/angle.ts';
 import { standoff } from '../../calc/shaft/standoff.ts';
+import { upright } from '../../calc/shaft/upright.ts';
 import { wedgeMiddle } from '../../calc/shaft/wedge-middle.ts';
 import { camber } from '../../calc/transom/face-x.ts';
 import { cellNamed } from '../../plan/book.ts';
@@ -34,17 +35,18 @@ export function withTypical(values: Values): Values {
   const input = (name: CellName): number => shown(values.number(name), name) ?? 0;
   const hinged = values.flag('lower_flange_hinged') ?? true;
   const lean = input('shaft_lean');
+  const sideLean = values.number('shaft_side_lean') ?? 0;
   const rake = input('transom_rake');
   const stack = input('shim_count') * input('shim_thickness');
-  const wedge = wedgeMiddle(hinged, input('wedge_edge'), input('lower_flange_height'), lean, rake);
+  const wedge = wedgeMiddle(hinged, input('wedge_edge'), input('lower_flange_height'), lean, rake, sideLean);
   const radius = input('transom_camber_radius');
   const face = input('lower_bracket_height') * tan(rake) - camber(input('shaft_offset'), radius);
   const results: Readonly<Record<string, number>> = {
     shim_stack: stack,
     wedge_middle: wedge,
     shaft_x: face + standoff(stack, rake, wedge, input('lower_reach')),
-    shaft_top_height: input('shaft_foot_height') + input('shaft_length') * cos(lean),
-    vane_rudder_head: input('shaft_foot_height') - input('vane_rudder_drop') * cos(lean),
+    shaft_top_height: input('shaft_foot_height') + upright(input('shaft_length'), lean, sideLean),
+    vane_rudder_head: input('shaft_foot_height') - upright(input('vane_rudder_drop'), lean, sideLean),
   };
   return {
     number: (name) => results[name] ?? shown(values.number(name), name),

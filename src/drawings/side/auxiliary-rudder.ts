@@ -25,9 +25,9 @@ export const auxiliaryRudder: Part = {
     );
     if (got === null || shaft === null) return [];
     const [foot, drop, span, chord, balance] = got;
-    const head = foot - drop * shaft.cos;
+    const head = foot - drop * shaft.upright;
     const edge = (z: number, from: number): Point => point(shaft.at(z).x + from, z);
-    const low = head - span * shaft.cos;
+    const low = head - span * shaft.upright;
     return [
       polygon(
         'outline',

@@ -1,4 +1,6 @@
+import { cos } from '../../calc/angle.ts';
 import type { CellName } from '../../plan/names.ts';
+import { asideAt } from '../aside.ts';
 import { resultDimension } from '../measured.ts';
 import type { SceneOptions } from '../options.ts';
 import type { Ground } from '../part.ts';
@@ -38,7 +40,7 @@ export function levelGaps(values: Values, options: SceneOptions, { face, shaft }
       dimensions.push(...resultDimension(values, options, { name, ...at, place: 'here', close: at }));
   };
   const onFace: Edge = (z) => {
-    const x = face?.x(z) ?? null;
+    const x = face?.x(z, asideAt(values, z) ?? undefined) ?? null;
     return x === null ? null : point(x, z);
   };
   const forward =
@@ -57,10 +59,10 @@ export function levelGaps(values: Values, options: SceneOptions, { face, shaft }
   if (hull !== null) {
     const [bottom, top, foot, head, od] = hull;
     const low = Math.max(bottom, foot);
-    measure('shaft_face_gap', closest(low, Math.min(top, head), onFace, forward(od / 2 / shaft.cos)));
+    measure('shaft_face_gap', closest(low, Math.min(top, head), onFace, forward(od / 2 / cos(shaft.lean))));
     const drive = need(values, 'drive_overlap', 'drive_forward');
     if (drive !== null) {
-      measure('drive_face_gap', closest(head - drive[0] * shaft.cos, top, onFace, forward(drive[1])));
+      measure('drive_face_gap', closest(head - drive[0] * shaft.upright, top, onFace, forward(drive[1])));
     }
   }
 
@@ -68,7 +70,7 @@ export function levelGaps(values: Values, options: SceneOptions, { face, shaft }
   const blade = need(values, 'vane_rudder_head', 'vane_rudder_span', 'vane_rudder_balance');
   if (own !== null && blade !== null) {
     const [head, span, balance] = blade;
-    const foot = head - span * shaft.cos;
+    const foot = head - span * shaft.upright;
     const low = Math.max(own.low, foot);
     const high = Math.min(own.high, head);
     measure('rudder_gap', closest(low, high, own.edge, forward(balance)));

@@ -61,8 +61,8 @@ export const tubeFromAstern: Part = {
     const y = asideOf(values);
     if (got === null || shaft === null || y === null) return [];
     const [, foot, length, od, stock, drop] = got;
-    const top = foot + length * shaft.cos;
-    const head = foot - drop * shaft.cos;
+    const top = foot + length * shaft.upright;
+    const head = foot - drop * shaft.upright;
     const end = Math.min(CUT_OFF, head - 40);
     const half = stock * 0.6;
     return [
@@ -75,12 +75,18 @@ export const tubeFromAstern: Part = {
   },
 };
 
-function clampAt(values: Values, cos: number, height: CellName, depth: CellName, part: string): Outline[] {
+function clampAt(
+  values: Values,
+  upright: number,
+  height: CellName,
+  depth: CellName,
+  part: string,
+): Outline[] {
   const got = need(values, 'shaft_offset', height, depth, 'tube_od');
   const y = asideOf(values);
   if (got === null || y === null) return [];
   const [, z, deep, od] = got;
-  const half = (deep * cos) / 2;
+  const half = (deep * upright) / 2;
   return [piece('choice', y, od / 2 + clampWall(od), z - half, z + half, part)];
 }
 
@@ -89,7 +95,7 @@ const clampPart = (which: 'upper' | 'lower'): Part => ({
   needs: [...shaftNeeds, 'shaft_offset', `${which}_bracket_height`, `${which}_clamp_depth`, 'tube_od'],
   draw(values, { shaft }) {
     if (shaft === null) return [];
-    return clampAt(values, shaft.cos, `${which}_bracket_height`, `${which}_clamp_depth`, this.name);
+    return clampAt(values, shaft.upright, `${which}_bracket_height`, `${which}_clamp_depth`, this.name);
   },
 });
 

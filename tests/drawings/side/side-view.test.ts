@@ -36,6 +36,14 @@ describe('the side view of the case', () => {
     expect(scene.shapes.filter((it) => it.kind === 'dimension')).toHaveLength(6);
   });
 
+  it('stands as high as a shaft that leans to the side does', () => {
+    const leaning = caseValues({ shaft_side_lean: 12 });
+    const tube = boxOfShapes(polygons(sideView(leaning, { unit: 'mm' }), 'shaft_foot_height', 'outline'));
+    // 1000 mm from 100 up: 1000 × cos 12°, which 1/√(1 + tan²) is.
+    expect(tube?.y1).toBeCloseTo(100 + 1000 * Math.cos((12 * Math.PI) / 180), 6);
+    expect(tube?.y1).toBeCloseTo(leaning.number('shaft_top_height') ?? 0, 9);
+  });
+
   it('measures the rudder gap where it is least: at the foot of the auxiliary rudder', () => {
     const { from, to } = dimension(scene, 'rudder_gap');
     expect(from.y).toBeCloseTo(-950, 9);

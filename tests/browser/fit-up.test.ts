@@ -28,8 +28,10 @@ const isTicked = (page: Page, step: string): Promise<boolean> =>
 
 /** Types a reason at the head of a step and goes on. */
 async function goOn(page: Page, step: string, because: string): Promise<void> {
+  const opener = plate(page, step).getByRole('button', { name: 'Go on all the same' });
+  if ((await opener.count()) > 0) await opener.click();
   await plate(page, step).getByLabel('Go on all the same, because').fill(because);
-  await plate(page, step).getByRole('button', { name: 'Go on all the same' }).click();
+  await plate(page, step).getByRole('button', { name: 'Go on with this reason' }).click();
   await expect.poll(() => plate(page, step).count()).toBe(0);
 }
 
@@ -57,6 +59,8 @@ async function stopped(page: Page): Promise<void> {
   await expect.poll(() => plate(page, 'pilot').locator('[data-stop="stop_inside"]').count()).toBe(0);
   await expect.poll(() => focused(page)).toBe('H3 pilot');
   await plate(page, 'pilot').getByRole('button', { name: 'Go on all the same' }).click();
+  await expect.poll(() => focused(page)).toBe('TEXTAREA pilot');
+  await plate(page, 'pilot').getByRole('button', { name: 'Go on with this reason' }).click();
   await expect.poll(() => plate(page, 'pilot').getByRole('alert').textContent()).toContain('reason');
   await goOn(page, 'pilot', 'a shim more is on board');
   await expect.poll(() => focused(page)).toBe('INPUT pilot');

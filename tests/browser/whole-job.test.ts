@@ -83,8 +83,9 @@ async function pass(page: Page, step: string, point?: string): Promise<void> {
   const plate = page.locator(`[data-row="${step}"] .fit-up-plate`);
   if (point !== undefined) await plate.locator(`[data-step="${point}"] input`).click();
   if ((await plate.locator('[data-stop]').count()) > 0) {
-    await plate.getByLabel('Go on all the same, because').fill('measured on the gear this morning');
     await plate.getByRole('button', { name: 'Go on all the same' }).click();
+    await plate.getByLabel('Go on all the same, because').fill('measured on the gear this morning');
+    await plate.getByRole('button', { name: 'Go on with this reason' }).click();
   }
   await expect.poll(() => plate.count()).toBe(0);
   await tick(page, step);

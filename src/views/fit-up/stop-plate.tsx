@@ -1,4 +1,4 @@
-import { type FormEvent, type ReactNode, useId, useState } from 'react';
+import { type FormEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { Gate, WorkStep } from '../../fitting/step.ts';
 import type { Stop } from '../../fitting/stops.ts';
 import { goOnAllTheSame } from '../../session/fit-up/steps-done.ts';
@@ -117,8 +117,19 @@ function OneStop({ stop, onOpen }: { readonly stop: Stop; readonly onOpen: (step
   );
 }
 
-/** The way on in spite of what stops the step: a reason, kept with name and time. */
-function GoOn({ step, stops, onGone }: Pick<Props, 'step' | 'stops' | 'onGone'>) {
+/** The way on in spite of what stops the step, behind one more press: the plate is there to stop. */
+function GoOn(props: Pick<Props, 'step' | 'stops' | 'onGone'>) {
+  const [isOpen, setOpen] = useState(false);
+  if (isOpen) return <Reason {...props} />;
+  return (
+    <div className="fit-up-go-on">
+      <Action onPress={() => setOpen(true)}>Go on all the same …</Action>
+    </div>
+  );
+}
+
+/** Why the work goes on, kept with name and time. */
+function Reason({ step, stops, onGone }: Pick<Props, 'step' | 'stops' | 'onGone'>) {
   const session = useSession();
   const say = useSay();
   const id = useId();
@@ -127,6 +138,8 @@ function GoOn({ step, stops, onGone }: Pick<Props, 'step' | 'stops' | 'onGone'>)
   const isNamed = (usePlan().fit.handover.get('fitted_by') ?? '') !== '';
   // Asked for once, the field stays until the work goes on, so that it does not vanish under a finger.
   const [asksName] = useState(!isNamed);
+  const box = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => box.current?.focus(), []);
   const onSubmit = (event: FormEvent): void => {
     event.preventDefault();
     const done = goOnAllTheSame(session, step.name, step.title, stops, because, by(session));
@@ -142,6 +155,7 @@ function GoOn({ step, stops, onGone }: Pick<Props, 'step' | 'stops' | 'onGone'>)
         Go on all the same, because …
       </label>
       <textarea
+        ref={box}
         id={id}
         className="text-entry-box"
         rows={2}
@@ -153,7 +167,7 @@ function GoOn({ step, stops, onGone }: Pick<Props, 'step' | 'stops' | 'onGone'>)
       <p id={`${id}why`} className="type-small" role={why === undefined ? undefined : 'alert'}>
         {why ?? 'Your reason, your name and the time are kept in the handover record.'}
       </p>
-      <Action submits>Go on all the same</Action>
+      <Action submits>Go on with this reason</Action>
     </form>
   );
 }

@@ -1,4 +1,5 @@
 import '../../src/cli/sound-compiler.ts';
+import { soakBodies } from './bodies.ts';
 import { soakChances } from './chances.ts';
 import type { SoakPart } from './part.ts';
 import { soakReplay } from './replay.ts';
@@ -9,6 +10,7 @@ const PARTS: Readonly<Record<string, SoakPart>> = {
   chances: soakChances,
   shares: soakShares,
   replay: soakReplay,
+  bodies: soakBodies,
 };
 
 const [word = ''] = process.argv.slice(2);

@@ -45,5 +45,7 @@ export interface Apart {
   readonly answer: (...given: any[]) => number | null;
   /** Share of the answer that the two may differ by, and as much in the answer's unit. */
   readonly within?: number;
+  /** What the other road may be off besides, in the answer's unit. */
+  readonly slack?: number;
   readonly runs?: number;
 }

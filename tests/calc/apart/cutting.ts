@@ -3,7 +3,9 @@ import type { Apart, Draw } from './apart.ts';
 const given = (it: Draw): number[] => {
   const supply = it.between(500, 1000);
   const first = it.between(0.1, 1.02) * supply;
-  const pieces = it.share() < 0.3 ? [first] : [first, it.between(0.1, 1.02) * supply];
+  const odd = it.one([-3, 0.4, 0]);
+  const second = it.share() < 0.1 ? odd : it.between(0.1, 1.02) * supply;
+  const pieces = it.share() < 0.3 ? [first] : [it.share() < 0.1 ? odd : first, second];
   return [supply, it.between(1.5, 4), ...pieces];
 };
 
@@ -11,7 +13,7 @@ const given = (it: Draw): number[] => {
 function sawn(supply: number, kerf: number, pieces: readonly number[]): number | null {
   let left = supply;
   for (const piece of pieces) {
-    if (piece > left) return null;
+    if (piece > left || piece <= 0) return null;
     left = Math.max(0, left - piece - kerf);
   }
   return left;

@@ -121,7 +121,7 @@ const flange = (it: Draw): number[] => [
 ];
 const radius = (it: Draw): number => (it.share() < 0.3 ? 0 : it.between(700, 3000));
 const two = (it: Draw): number[] => [
-  ...[it.between(800, 5000), ...cases(it), ...flange(it)],
+  ...[it.share() < 0.1 ? 0.002 : it.between(800, 5000), ...cases(it), ...flange(it)],
   ...[it.between(-450, -120), it.between(-40, 40), it.between(120, 450), it.between(-40, 40), radius(it)],
   ...[it.between(-500, 500), it.between(-80, -20), it.between(20, 80), it.between(600, 900)],
   ...[it.between(-150, 100), it.between(-450, -120), it.between(500, 1000)],
@@ -181,7 +181,7 @@ function twoPulls(given: readonly number[]) {
 }
 
 const one = (it: Draw): number[] => [
-  ...[it.between(800, 5000), ...cases(it), ...flange(it)],
+  ...[it.share() < 0.1 ? 0.002 : it.between(800, 5000), ...cases(it), ...flange(it)],
   ...[it.between(-150, 150), it.between(-40, 40), radius(it)],
   ...[it.between(-100, 120), it.between(-150, 150), it.between(500, 950)],
   ...[it.between(380, 480), it.between(300, 370), it.between(-150, 150), it.between(600, 900)],
@@ -284,6 +284,7 @@ export const fasteners: readonly Apart[] = [
       const { washer, nut, pitch } = of(d);
       return LENGTHS.filter((it) => it - grip - washer - washer - nut - pitch - pitch >= -1e-9)[0] ?? null;
     },
+    runs: 3000,
   },
   { id: 'CLEARANCE_HOLE', road: 'ISO 273, medium', draw: (it) => [diameter(it)], answer: (d) => of(d).hole },
   {

@@ -39,7 +39,12 @@ export const loads: readonly Apart[] = [
   {
     id: 'HELD_FORCE',
     road: 'both clamps on the tube, in order',
-    draw: (it) => [it.between(500, 5000), it.between(-60, 300), it.between(-60, 900), it.between(500, 1100)],
+    draw: (it) => [
+      it.between(500, 5000),
+      it.share() < 0.3 ? it.between(-0.9, 0.9) : it.between(-60, 300),
+      it.share() < 0.3 ? it.between(-0.9, 0.9) : it.between(-60, 900),
+      it.between(500, 1100),
+    ],
     answer: (force, arm, spacing, length) => {
       const [lower, upper] = [arm, arm + spacing];
       return lower >= 0 && upper > lower && upper <= length ? force : null;

@@ -20,7 +20,7 @@ type Rows = readonly (readonly number[])[];
 
 const profile = (it: Draw): Rows => {
   let [z, x] = [it.between(-100, 50), it.between(-50, 50)];
-  return it.many(it.whole(3, 6), () => {
+  return it.many(it.whole(2, 6), () => {
     z += it.between(60, 300);
     x += it.between(-60, 60);
     return [z, x];
@@ -321,6 +321,25 @@ export const place: readonly Apart[] = [
     within: 1e-7,
   },
   {
+    id: 'RUDDER_GAP_SWUNG',
+    road: 'both rudders at 61 angles each, over 25 heights',
+    draw: (it) => {
+      const chord = it.between(150, 300);
+      return [it.between(10, 85), it.between(10, 85), chord, it.between(0.1, 0.9) * chord, ...rudders(it)];
+    },
+    answer: (mainSwing, vaneSwing, chord, balance, ...given) => {
+      const heights = shared(given);
+      if (heights === null) return null;
+      const [low, high] = heights;
+      const looks = Array.from({ length: 25 }, (_, i) => at(low + (i / 24) * (high - low), given));
+      if (looks.some((it) => it.reach <= 0)) return null;
+      return Math.min(...looks.map((it) => closest(it, given[6], mainSwing, vaneSwing, chord, balance)));
+    },
+    // Between two of the angles a rim moves so far.
+    slack: 9,
+    runs: 40,
+  },
+  {
     id: 'SHAFT_GAP',
     road: 'looking at every height, tube and bare stock apart',
     draw: (it) => {
@@ -393,6 +412,48 @@ export const place: readonly Apart[] = [
 ];
 
 type V2 = readonly [number, number];
+
+/** Distance of two straight pieces in plan; 0 where they cross. */
+function between(a: V2, b: V2, c: V2, d: V2): number {
+  const side = (p: V2, q: V2, r: V2): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+  if (side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0) return 0;
+  const off = (p: V2, q: V2, r: V2): number => {
+    const [x, y] = [q[0] - p[0], q[1] - p[1]];
+    const share = Math.min(1, Math.max(0, ((r[0] - p[0]) * x + (r[1] - p[1]) * y) / (x * x + y * y)));
+    return Math.sqrt((p[0] + share * x - r[0]) ** 2 + (p[1] + share * y - r[1]) ** 2);
+  };
+  return Math.min(off(a, b, c), off(a, b, d), off(c, d, a), off(c, d, b));
+}
+
+/** Closest approach of the two rudders at a height, the main one's axis at the origin. */
+function closest(
+  { x, y, reach, apart }: ReturnType<typeof at>,
+  ahead: number,
+  mainSwing: number,
+  vaneSwing: number,
+  chord: number,
+  balance: number,
+): number {
+  const axis: V2 = [x + ahead, y];
+  const bearing = Math.abs(deg(Math.atan2(axis[1], axis[0])));
+  const angles = Array.from({ length: 61 }, (_, i) => i / 30 - 1);
+  const swept = (from: V2, heading: number, swing: number, length: number) =>
+    angles.map((share): readonly [V2, V2] => {
+      const turn = rad(heading + share * swing);
+      return [from, [from[0] + length * Math.cos(turn), from[1] + length * Math.sin(turn)]];
+    });
+  const main = swept([0, 0], 0, mainSwing, reach);
+  const to = (part: readonly (readonly [V2, V2])[]): number => {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [a, b] of main) for (const [c, d] of part) least = Math.min(least, between(a, b, c, d));
+    return least;
+  };
+  const front =
+    bearing <= Math.min(mainSwing, vaneSwing)
+      ? apart - reach - balance
+      : to(swept(axis, 180, vaneSwing, balance));
+  return Math.min(front, to(swept(axis, 0, vaneSwing, chord - balance)));
+}
 
 /** Radius of the circle through three points: the product of the sides over four times the area. */
 function throughThree(a: V2, b: V2, c: V2): number {

@@ -11,7 +11,7 @@ import type { Judgement, LimitAnswer } from '../workbook/judged.ts';
 import type { Workbook } from '../workbook/workbook.ts';
 import { blankAnswers } from './blank-answers.ts';
 import { emptyJournal, type Journal, redoStep, type Step, undoStep, withStep } from './journal.ts';
-import { errorsNow, withErrors } from './survey/follow-errors.ts';
+import { withErrors } from './survey/follow-errors.ts';
 
 /** A text that was refused: kept as typed, with the reason, until it is mended or dropped. */
 export interface Draft {
@@ -354,12 +354,12 @@ export class Session {
   }
 
   /** Takes a plan up and works its answers out. After a fault a new engine is tried. */
-  #work(plan: Plan): void {
+  #work(after: Plan): void {
+    const plan = withErrors(this.#plan, after);
     this.#plan = plan;
     if (this.#fault !== undefined) this.#restart();
     const workbook = this.#workbook;
     if (workbook === undefined) return;
-    const errors = errorsNow((name) => this.#answers.get(name)?.value);
     try {
       const changed = workbook.show(plan, plan.active);
       for (const name of changed) this.#answers.set(name, workbook.answer(name));
@@ -367,13 +367,7 @@ export class Session {
       this.#judge();
     } catch (error) {
       this.#stop(stopped(error), this.#again);
-      return;
     }
-    this.#plan = withErrors(
-      plan,
-      errors,
-      errorsNow((name) => this.#answers.get(name)?.value),
-    );
   }
 
   readonly #again = (): void => {

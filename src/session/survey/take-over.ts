@@ -1,5 +1,5 @@
 import { setReading } from '../../plan/edit/reading.ts';
-import { type Plan, readingOf, type Value } from '../../plan/plan.ts';
+import { type Plan, readingOf } from '../../plan/plan.ts';
 import { surveyTable } from '../../plan/tables.ts';
 import type { Session } from '../session.ts';
 import { TAKE_OVERS, type TakeOver } from './take-overs.ts';
@@ -18,20 +18,16 @@ export function takeOverFor(plan: Plan, name: string): TakeOver | undefined {
   return first === undefined || readingOf(plan, name)?.formula === `=${first.from}` ? undefined : first;
 }
 
-/** Makes an input follow the survey: its reading keeps its own formula, and the standard error where there is one. */
+/** Makes an input follow the survey: its reading keeps its own formula, and what the survey says of how far off it is. */
 export function takeOver(session: Session, it: TakeOver, label: string): void {
   const before = session.reading(it.name);
-  const error: Value = it.error === undefined ? null : session.value(it.error);
+  const within = it.within?.(session.plan) ?? before?.offBy;
   const formula = `=${it.from}`;
   session.edit(`${label} from the survey`, (plan) =>
     setReading(plan, it.name, {
       ...(before?.who === undefined ? {} : { who: before.who }),
       ...(before?.note === undefined ? {} : { note: before.note }),
-      ...(typeof error === 'number' && error > 0
-        ? { offBy: error, normal: true }
-        : before?.offBy === undefined
-          ? {}
-          : { offBy: before.offBy }),
+      ...(within === undefined ? {} : { offBy: within }),
       value: null,
       formula,
       typed: formula,

@@ -1,3 +1,5 @@
+import type { Plan } from '../../plan/plan.ts';
+import { rakeWithin } from './rake-within.ts';
 /** A reading of the boat that may follow a result of the survey. */
 export interface TakeOver {
   /** The input that takes it, and the result it then follows. */
@@ -8,8 +10,8 @@ export interface TakeOver {
   readonly reading?: string;
   /** What it was measured with. */
   readonly with: string;
-  /** The result that is its standard error. */
-  readonly error?: string;
+  /** How far that makes it off, where the plan's own readings say so. */
+  readonly within?: (plan: Plan) => number | undefined;
 }
 
 const RUDDER: TakeOver['rows'] = ['rudder_readings', 2];
@@ -20,7 +22,7 @@ export const TAKE_OVERS: readonly TakeOver[] = [
     from: 'survey_rake',
     rows: ['transom_readings', 2],
     with: 'plumb line',
-    error: 'survey_rake_error',
+    within: rakeWithin,
   },
   { name: 'transom_rake', from: 'level_rake', reading: 'rake_reading', with: 'level' },
   {

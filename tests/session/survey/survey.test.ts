@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { studentFactor } from '../../../src/calc/uncertainty/student.ts';
 import { edited } from '../../../src/plan/edit/edited.ts';
 import { setApart } from '../../../src/plan/edit/reading.ts';
 import { addTableRows } from '../../../src/plan/edit/tables.ts';
 import { openPlan } from '../../../src/plan/file/open-plan.ts';
 import { writePlan } from '../../../src/plan/file/write-plan.ts';
 import { newPlan } from '../../../src/plan/new-plan.ts';
+import type { Plan } from '../../../src/plan/plan.ts';
 import { tableNamed } from '../../../src/plan/tables.ts';
 import type { TableTemplate } from '../../../src/plan/template.ts';
 import { whatChanges } from '../../../src/session/plan-file/what-changes.ts';
 import { Session } from '../../../src/session/session.ts';
 import { fittedRows } from '../../../src/session/survey/fitted-rows.ts';
+import { rakeWithin } from '../../../src/session/survey/rake-within.ts';
 import { readRows } from '../../../src/session/survey/read-rows.ts';
 import { takeOver, takeOverFor } from '../../../src/session/survey/take-over.ts';
 import { TAKE_OVERS } from '../../../src/session/survey/take-overs.ts';
@@ -25,6 +28,32 @@ const why = (text: string, bare: 'mm' | 'in' = 'mm'): string => {
   const read = readRows(READINGS, text, bare);
   return read.ok ? '' : read.why;
 };
+
+describe('how far the rake may be off', () => {
+  it('is the rows’ Student’s t, with the waterline marks and the list in it', () => {
+    const session = opened();
+    session.edit('rows', (it) =>
+      addTableRows(it, 'transom_readings', rows('0;500\n100;521\n200;540\n300;561')),
+    );
+    const error = Number(session.value('survey_rake_error'));
+    // Two rows more than the line takes: t(2) is 4.3027 at 95 %, by the published table.
+    const still = (it: Plan): Plan => ({
+      ...it,
+      inputs: new Map(
+        [...it.inputs].map(([name, reading]) => [
+          name,
+          /^(trim_mark|list_)/.test(name) ? { ...reading, offBy: 0 } : reading,
+        ]),
+      ),
+    });
+    expect(rakeWithin(still(session.plan))).toBeCloseTo(4.302653 * error, 6);
+    // Marks 10 mm off each over 8 m turn it by 10/√3·√2/8000; the rows and they together by JCGM 100, G.4.1.
+    const trim = (((10 / Math.sqrt(3)) * Math.SQRT2) / 8000) * (180 / Math.PI);
+    const all = Math.hypot(error, trim);
+    const freedom = all ** 4 / (error ** 4 / 2);
+    expect(rakeWithin(session.plan)).toBeCloseTo(studentFactor(0.95, freedom) * all, 2);
+  });
+});
 
 describe('rows pasted', () => {
   it('are set apart by tabs, semicolons or blanks, each figure as a person types it', () => {
@@ -88,7 +117,7 @@ describe('taking a reading over', () => {
     expect(takeOverFor(session.plan, 'transom_rake')?.from).toBe('survey_rake');
   });
 
-  it('leaves a reading with its own formula and standard error, which the file keeps', () => {
+  it('leaves a reading with its own formula and ±, which the file keeps', () => {
     const session = opened();
     session.edit('rows', (it) =>
       addTableRows(it, 'transom_readings', rows('0;500\n100;521\n200;540\n300;561')),
@@ -102,9 +131,9 @@ describe('taking a reading over', () => {
       formula: '=survey_rake',
       origin: 'reading',
       with: 'plumb line',
-      normal: true,
     });
-    expect(reading?.offBy).toBe(session.value('survey_rake_error'));
+    expect(reading?.normal).toBeUndefined();
+    expect(reading?.offBy).toBe(rakeWithin(session.plan));
     expect(session.value('transom_slope')).toBe(session.value('survey_rake'));
     const again = openPlan(writePlan(session.plan));
     expect(again.ok && again.plan.inputs.get('transom_rake')).toEqual(reading);
@@ -112,7 +141,7 @@ describe('taking a reading over', () => {
     expect(session.value('transom_rake')).toBe(-10);
   });
 
-  it('carries the standard error of the rows as they are, until somebody says otherwise', () => {
+  it('carries the ± of the rows as they are, until somebody says otherwise', () => {
     const session = opened();
     session.edit('rows', (it) =>
       addTableRows(it, 'transom_readings', rows('0;500\n100;521\n200;540\n300;561')),
@@ -124,7 +153,7 @@ describe('taking a reading over', () => {
     session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('400;585')));
     const second = session.reading('transom_rake')?.offBy;
     expect(second).not.toBe(first);
-    expect(second).toBe(session.value('survey_rake_error'));
+    expect(second).toBe(rakeWithin(session.plan));
     session.undo();
     expect(session.reading('transom_rake')?.offBy).toBe(first);
     session.redo();
@@ -147,12 +176,12 @@ describe('taking a reading over', () => {
     takeOver(session, offer, 'Rake');
     const own = (): number | undefined => session.plan.scenarios[0]?.overrides.get('transom_rake')?.offBy;
     const base = session.plan.inputs.get('transom_rake');
-    expect(own()).toBe(session.value('survey_rake_error'));
+    expect(own()).toBe(rakeWithin(session.plan));
     session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('400;585')));
-    expect(own()).toBe(session.value('survey_rake_error'));
+    expect(own()).toBe(rakeWithin(session.plan));
     session.edit('look', (it) => edited({ ...it, active: null }));
     session.edit('row', (it) => addTableRows(it, 'transom_readings', rows('500;601')));
-    expect(own()).toBeCloseTo(Number(session.value('survey_rake_error')), 9);
+    expect(own()).toBe(rakeWithin(session.plan));
     expect(session.plan.inputs.get('transom_rake')).toEqual(base);
   });
 

@@ -11,7 +11,7 @@ const answeredStudy = (page: Page, study: string): Promise<unknown> =>
   page.waitForSelector(`[data-view="${study}"]:not([data-stale]) .type-lead`, { timeout: PATIENCE });
 
 describe('how sure the owner may be', () => {
-  it('drivers name what moves a limit; the limit asked for is kept in the plan and can be undone', {
+  it('drivers name what moves a limit; the limit asked for is no step of undo', {
     timeout: 4 * PATIENCE,
   }, async () => {
     const { page } = await open();
@@ -27,8 +27,7 @@ describe('how sure the owner may be', () => {
     await page.keyboard.press('Enter');
     await answeredStudy(page, 'drivers');
     await expect.poll(() => view.locator('tbody tr').first().textContent()).toContain('speed');
-    await page.getByRole('button', { name: /^Undo/ }).click();
-    await expect.poll(() => view.getByRole('button', { name: /^Limit:/ }).textContent()).toBe('Rudder gap');
+    expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
   });
 
   it('turning values say from how many shims each limit holds', async () => {
@@ -55,8 +54,10 @@ describe('how sure the owner may be', () => {
     await view.getByText('wholly').click();
     await answeredStudy(page, 'odds');
     await expect.poll(() => view.locator('[data-odds="rudder_gap"]').textContent()).not.toBe(gap);
-    await page.getByRole('button', { name: /^Undo/ }).click();
+    await view.getByText('not at all').click();
     await answeredStudy(page, 'odds');
     await expect.poll(() => view.locator('[data-odds="rudder_gap"]').textContent()).toBe(gap);
+    const foot = await view.locator('p').last().textContent();
+    expect(foot).toMatch(/readings are spread evenly across their ±.*Left out: a misread figure/);
   });
 });

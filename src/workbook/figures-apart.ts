@@ -3,7 +3,7 @@ import { formatLength } from '../units/format-length.ts';
 import { formatNumber } from '../units/format-number.ts';
 
 /** Most decimals with which two figures are told apart. */
-const MOST_DECIMALS = 4;
+const MOST_DECIMALS = 6;
 
 const IMMERSION = 'rudder_immersion';
 
@@ -27,7 +27,7 @@ function figure(
 
 /**
  * Values of one result as figures that read alike only where the values are alike, and like 0 only where they are 0:
- * with the usual decimals if those do, else with as few more as it takes. Values closer than four decimals can tell read
+ * with the usual decimals if those do, else with as few more as it takes. Values closer than six decimals can tell read
  * alike with the usual ones.
  */
 export function figuresApart(

@@ -65,6 +65,23 @@ describe('the job, in the form', () => {
     await expect.poll(() => cellValue(page, 'form', 'shim_count')).toBe(5);
   });
 
+  it('offers the nearest mount where no single change helps, with one press', async () => {
+    const { page } = await open(DESK);
+    const field = page.locator('[data-view="form"] [data-input="rudder_gap_min"]');
+    await field.fill('150');
+    await field.press('Enter');
+    const board = page.locator('[data-view="board"]');
+    await board.locator('[data-limit="rudder_gap"] button').first().click();
+    await expect
+      .poll(() => board.textContent())
+      .toContain('No single change to the mount or its parts fixes this.');
+    const outside = board.locator('[data-state="outside"]');
+    const before = await outside.count();
+    await board.getByRole('button', { name: 'Use this mount' }).click({ timeout: 60_000 });
+    await board.getByRole('button', { name: 'Undo the remedy tried' }).waitFor();
+    expect(await outside.count()).toBeLessThanOrEqual(before);
+  });
+
   it('tries what mends a limit, with undo', async () => {
     const { page } = await open(DESK);
     await page.locator('[data-view="board"] [data-limit="rudder_gap"] button').first().click();

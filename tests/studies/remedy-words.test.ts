@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { studyWords } from '../../src/session/study-words.ts';
 import type { LimitSample } from '../../src/studies/evaluator.ts';
@@ -186,6 +187,39 @@ describe('what a remedy costs', () => {
     const it = trial({ worse: [worse('near', before, after)] });
     expect(costSentences(it, inches)[0]).toBe(
       'Leaves only just enough: bearing to clamp, from 2.02 in to 1.98 in (at least 1.97 in).',
+    );
+  });
+
+  it('never rounds what goes outside back inside, nor two values to one, in either unit', () => {
+    // 1.97, −0.5, 2 1⁄16
+    const plain = (text: string): number =>
+      text
+        .replace('−', '-')
+        .split(' ')
+        .reduce((sum, part) => {
+          const [above = '', below = '1'] = part.split('⁄');
+          return sum + Number(above) / Number(below);
+        }, 0);
+    const apart = fc.double({ min: 2e-3, max: 50, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 400, noNaN: true }),
+        apart,
+        apart,
+        fc.boolean(),
+        (low, above, below, isInch) => {
+          const [before, after] = [low + above, low - below].map((value) =>
+            limit('bearing_gap', { value, low }),
+          );
+          if (before === undefined || after === undefined) return;
+          const it = trial({ worse: [worse('outside', before, { ...after, state: 'outside' })] });
+          const [says = ''] = warningSentences(it, found(), isInch ? inches : words);
+          const told = /from (.+?) (?:mm|in) to (.+?) (?:mm|in) \(at least (.+?) (?:mm|in)\)\.$/.exec(says);
+          const [from, to, bound] = (told ?? []).slice(1).map(plain);
+          expect(from, says).toBeGreaterThan(bound as number);
+          expect(to, says).toBeLessThan(bound as number);
+        },
+      ),
     );
   });
 

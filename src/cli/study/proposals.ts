@@ -61,6 +61,6 @@ export const proposals: Kind<'proposals'> = {
         ...conflict.loosenings.map((it) => looseningSentence(it, words)),
       ];
     }
-    return found.proposals.map((it) => `${changes(it)}: ${proposalSentence(it, words)}`);
+    return found.proposals.map((it) => `${changes(it)}. ${proposalSentence(it, words)}`);
   },
 };

@@ -56,11 +56,17 @@ export interface StopsGiven {
 const isDone = (done: readonly StepDone[], name: string): boolean =>
   done.some((it) => it.step === name && it.done);
 
-/** Readings at the steps before that are not met. */
+/** Readings at the steps before that are not met, and those that a ticked step ought to have and has not. */
 function readingStops({ steps, done, units }: StopsGiven, before: number): Stop[] {
   return steps.slice(0, before).flatMap(({ name, title, reading, otherwise }, i): Stop[] => {
+    if (reading === undefined) return [];
+    const step = `Step ${i + 1}, ${title.toLowerCase()}: ${reading.what.toLowerCase()}`;
     const value = done.find((it) => it.step === name)?.value;
-    if (reading === undefined || value === undefined) return [];
+    if (value === undefined) {
+      if (!isDone(done, name)) return [];
+      const says = `${step} was not entered.`;
+      return [{ kind: 'reading', stop: keyOf(`no reading ${name}`), about: name, says }];
+    }
     const verdict = checkVerdict(reading, value, units);
     if (verdict === undefined || verdict.met) return [];
     const read = formatValue(value, reading.unit, { unit: units });
@@ -69,7 +75,7 @@ function readingStops({ steps, done, units }: StopsGiven, before: number): Stop[
         kind: 'reading',
         stop: keyOf(`reading ${name}`),
         about: name,
-        says: `Step ${i + 1}, ${title.toLowerCase()}: ${reading.what.toLowerCase()} is ${read}. ${verdict.words}`,
+        says: `${step} is ${read}. ${verdict.words}`,
         otherwise,
         by: beyond(reading, value),
       },

@@ -18,13 +18,18 @@ const points = stopPoints(ask, 'mm');
 const now = new Date(2031, 3, 9, 12, 0);
 
 const when = '2031-04-09 10:00';
+/** What was read where nothing is wrong. */
+const READ: Readonly<Record<string, number>> = { pilot: 18, trial_struts: 57 };
 const doneUpTo = (name: string): StepDone[] =>
   steps
     .slice(
       0,
       steps.findIndex((it) => it.name === name),
     )
-    .map((it) => ({ step: it.name, done: true, when }));
+    .map((it) => {
+      const value = READ[it.name];
+      return { step: it.name, done: true, when, ...(value === undefined ? {} : { value }) };
+    });
 const allPoints: StepDone[] = points.map(({ name }) => ({
   step: `stop_${name.replace(/ /g, '_')}`,
   done: true,
@@ -65,6 +70,14 @@ describe('what stops a step that cannot be taken back', () => {
     expect(stop?.says).toContain('24 mm');
     expect(stop?.otherwise).toContain('call the yard');
     expect(keys(before('pilot', { done: [...read] }))).toEqual([]);
+  });
+
+  it('is a reading that a ticked step ought to have and has not', () => {
+    const done = doneUpTo('one_foot_hole').map(({ step, done }) => ({ step, done }));
+    expect(keys(before('one_foot_hole', { done: [...done, ...allPoints] }))).toEqual([
+      'no_reading_pilot',
+      'no_reading_trial_struts',
+    ]);
   });
 
   it('is each step that was skipped, and each stop point that was passed', () => {

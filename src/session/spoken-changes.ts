@@ -17,14 +17,6 @@ const locks = (before: Plan, after: Plan): readonly string[] => {
   ];
 };
 
-const ticked = (plan: Plan): number => plan.fit.steps.filter((it) => it.done).length;
-
-const ticks = (before: Plan, after: Plan): readonly string[] => {
-  const [was, is] = before.fit === after.fit ? [0, 0] : [ticked(before), ticked(after)];
-  if (was === is) return [];
-  return [`${is > was ? 'Ticked' : 'Tick taken off'}: ${is} ${is === 1 ? 'step is' : 'steps are'} done.`];
-};
-
 const follows = (plan: Plan, name: string, from: string): boolean =>
   readingOf(plan, name)?.formula === `=${from}`;
 
@@ -54,7 +46,6 @@ const flags = (before: Plan, after: Plan): readonly string[] => {
 /** What an edit, or undo, did that shows on the page without being said by what was pressed. */
 export const spokenChanges = (before: Plan, after: Plan): readonly string[] => [
   ...locks(before, after),
-  ...ticks(before, after),
   ...takeOvers(before, after),
   ...flags(before, after),
 ];

@@ -38,7 +38,13 @@ describe('which unit a length was meant in', () => {
     await expect.poll(height).toBeCloseTo(622.3, 9);
     await expect.poll(() => focused(page())).toBe('upper_bracket_height');
     await expect.poll(() => field().inputValue()).toBe('24 1/2 in');
-    await page().keyboard.press('Control+a');
+    // Left without an answer the text stays, also where the focus comes straight back.
+    await page().keyboard.type('25 1/2');
+    await page().keyboard.press('Enter');
+    await plate(page()).waitFor();
+    await page().keyboard.press('Escape');
+    await expect.poll(() => plate(page()).count()).toBe(0);
+    await expect.poll(() => field().inputValue()).toBe('25 1/2');
     await page().keyboard.type('24 1/2');
     await page().keyboard.press('Tab');
     await plate(page()).waitFor();

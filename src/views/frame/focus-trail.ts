@@ -3,8 +3,8 @@ const FOCUSABLE = 'a[href], button, input, select, textarea, summary, [tabindex]
 /** Where an element stood, one step out at a time. */
 interface Step {
   readonly parent: Element;
+  readonly before: Element | null;
   readonly after: Element | null;
-  readonly at: number;
 }
 
 /** What had the focus, and where it stood while it did. */
@@ -25,22 +25,23 @@ const focusables = (root: Element): readonly HTMLElement[] =>
 /** Whether a step leads out of the page shown, which another one may have taken the place of. */
 const isPage = (element: Element): boolean => element.matches('main, .page, body');
 
-function headingOf(page: Element): HTMLElement | undefined {
-  const main = page.matches('main') ? page : page.querySelector('main');
-  const heading = main?.querySelector<HTMLElement>('h2') ?? undefined;
+function headingOf(part: Element | null): HTMLElement | undefined {
+  const heading = part?.querySelector<HTMLElement>('h2, h3') ?? undefined;
   if (heading !== undefined && !heading.hasAttribute('tabindex')) heading.tabIndex = -1;
   return heading;
 }
 
-function nextIn({ parent, after, at }: Step): HTMLElement | undefined {
+const comesAfter = (element: Element, it: Element): boolean =>
+  (element.compareDocumentPosition(it) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
+
+/** What stands where the element stood, seen from one step out. */
+function nextIn({ parent, before, after }: Step): HTMLElement | undefined {
   const all = focusables(parent);
-  const from = after?.parentElement === parent ? after : parent.children[at];
-  if (from === undefined) return all.at(-1);
-  const follows = (it: HTMLElement): boolean =>
-    from === it ||
-    from.contains(it) ||
-    (from.compareDocumentPosition(it) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
-  return all.find(follows) ?? all.at(-1);
+  const isIn = (it: Element | null): it is Element => it !== null && parent.contains(it);
+  if (isIn(after)) return all.find((it) => after === it || comesAfter(after, it)) ?? all.at(-1);
+  if (isIn(before)) return all.find((it) => comesAfter(before, it) && !before.contains(it)) ?? all.at(-1);
+  // All that was beside it has gone as well: something else is shown here now.
+  return headingOf(parent) ?? all[0];
 }
 
 /** Remembers where an element stands. */
@@ -48,7 +49,7 @@ export function focusTrail(element: HTMLElement): Trail {
   const steps: Step[] = [];
   for (let child: Element = element; child.parentElement !== null; child = child.parentElement) {
     const parent = child.parentElement;
-    steps.push({ parent, after: child.nextElementSibling, at: [...parent.children].indexOf(child) });
+    steps.push({ parent, before: child.previousElementSibling, after: child.nextElementSibling });
   }
   return {
     element,
@@ -56,7 +57,7 @@ export function focusTrail(element: HTMLElement): Trail {
     next: () => {
       for (const step of steps) {
         if (!step.parent.isConnected) continue;
-        if (isPage(step.parent)) return headingOf(step.parent) ?? nextIn(step);
+        if (isPage(step.parent)) return headingOf(document.querySelector('main')) ?? nextIn(step);
         const found = nextIn(step);
         if (found !== undefined && found !== element) return found;
       }

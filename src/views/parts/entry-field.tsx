@@ -118,7 +118,8 @@ export function EntryField({ cell, labelledBy, describedBy, id }: Props) {
       value={text ?? draft?.typed ?? figure}
       onMouseDown={onMouseDown}
       onFocus={() => {
-        show(draft?.typed ?? keptText());
+        // Asked anew: the focus may come back in the turn in which a text was refused.
+        show(session.draft<string>(cell.name)?.typed ?? keptText());
         selectAll();
       }}
       onChange={(event) => setText(event.target.value)}

@@ -3,6 +3,7 @@ import { soakBodies } from './bodies.ts';
 import { soakChances } from './chances.ts';
 import type { SoakPart } from './part.ts';
 import { soakReplay } from './replay.ts';
+import { soakSecondModel } from './second-model.ts';
 import { soakShares } from './shares.ts';
 
 /** Every part of the long run; `npm run soak -- WORD` runs those whose name holds the word. */
@@ -11,6 +12,7 @@ const PARTS: Readonly<Record<string, SoakPart>> = {
   shares: soakShares,
   replay: soakReplay,
   bodies: soakBodies,
+  'second model': soakSecondModel,
 };
 
 const [word = ''] = process.argv.slice(2);

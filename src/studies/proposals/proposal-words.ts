@@ -1,4 +1,5 @@
-import { inputNamed } from '../../plan/book.ts';
+import { CLASSES } from '../../calc/limits/classes.ts';
+import { inputNamed, limitNamed } from '../../plan/book.ts';
 import { intervalWords } from '../chance-words.ts';
 import { capital, listed, told, type Words } from '../words.ts';
 import type { Best, Conflict, Freed, Loosening, Mount, Proposal } from './ask.ts';
@@ -51,9 +52,13 @@ export function nearestWords({ limit, room }: Mount, words: Words): string {
   return `tightest limit: ${short}, ${size} ${size.endsWith('%') ? 'in hand' : 'room'}`;
 }
 
-/** The limits that fail at a mount: `stock; skin (foot bolts); and 4 more`. */
+/** What cannot be built before what is too close before what is too weak. */
+const classRank = (limit: string): number => CLASSES.indexOf(limitNamed(limit)?.class ?? 'too close');
+
+/** The limits that fail at a mount, the gravest class first: `stock; skin (foot bolts); and 4 more`. */
 export function failingWords({ failing }: Pick<Mount, 'failing'>, words: Words): string {
-  const shorts = [...new Set(failing.map((it) => words.limit(it).short))];
+  const graveFirst = failing.toSorted((a, b) => classRank(a) - classRank(b));
+  const shorts = [...new Set(graveFirst.map((it) => words.limit(it).short))];
   const rest = shorts.length - MOST_NAMED;
   return `${shorts.slice(0, MOST_NAMED).join('; ')}${rest > 0 ? `; and ${rest} more` : ''}`;
 }

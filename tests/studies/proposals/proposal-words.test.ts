@@ -81,8 +81,11 @@ it('says what conflicts, and what would free it', () => {
     'No mount meets the limit on rudder gap, whatever else is given up.',
   );
   expect(failingWords({ failing: ['rudder_gap', 'stock_utilisation'] }, words)).toBe('rudder gap; stock');
+  expect(failingWords({ failing: ['stock_utilisation', 'rudder_gap', 'port_foot_edge'] }, words)).toBe(
+    'port foot edge; rudder gap; stock',
+  );
   const five = ['rudder_gap', 'stock_utilisation', 'bolt_utilisation', 'shim_stack', 'bearing_gap'];
-  expect(failingWords({ failing: five }, words)).toBe('rudder gap; stock; lower bolts; and 2 more');
+  expect(failingWords({ failing: five }, words)).toBe('rudder gap; shim stack; bearing to clamp; and 2 more');
   expect(looseningSentence({ name: 'rudder_gap_min', from: 50, to: 44, mount }, words)).toBe(
     'Least clearance between the two rudders: with 44 mm instead of 50 mm, all limits can be met.',
   );

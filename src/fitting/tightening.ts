@@ -1,6 +1,6 @@
 import { type Ask, numberOf } from '../order/ask.ts';
 import { feetInUse } from '../order/feet.ts';
-import { formatNumber } from '../units/format-number.ts';
+import { torqueWords } from '../order/torque.ts';
 
 /** One round of the spanner. Common practice, no source: from the fixed end towards the shaft, in even turns. */
 export interface Tightening {
@@ -9,14 +9,13 @@ export interface Tightening {
   readonly why: string;
 }
 
-function torqueWords(ask: Ask): string {
-  const manual = numberOf(ask, 'gear_torque');
-  if (manual !== undefined && manual > 0)
-    return `to the ${formatNumber(manual, 'N·m', 0)} that the gear’s manual gives`;
-  const torque = numberOf(ask, 'torque_first');
-  return torque === undefined
+function turned(ask: Ask): string {
+  const manual = numberOf(ask, 'gear_torque') ?? 0;
+  if (manual > 0) return `to ${torqueWords(manual)}, the figure in the gear’s manual`;
+  const first = numberOf(ask, 'torque_first');
+  return first === undefined
     ? 'to the torque in the gear’s manual'
-    : `to the torque in the gear’s manual; ${formatNumber(torque, 'N·m', 0)} to begin with is an estimate`;
+    : `to the torque in the gear’s manual; ${torqueWords(first)} to begin with is an estimate`;
 }
 
 /** What is tightened, in its order. */
@@ -26,7 +25,7 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
   return [
     {
       name: 'hull, lower',
-      what: `Hull bolts of the lower bracket, half a turn each in turn, ${torqueWords(ask)}.`,
+      what: `Hull bolts of the lower bracket, half a turn each in turn, ${turned(ask)}.`,
       why: 'Even turns press packing and bedding flat; a plate pulled down at one corner stays crooked.',
     },
     {
@@ -36,7 +35,7 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
     },
     {
       name: 'tubes',
-      what: `Clamps on ${feet.length === 1 ? 'the strut tube' : 'the strut tubes'}; turn a sleeve as the gear’s manual shows.`,
+      what: `Clamps on ${feet.length === 1 ? 'the strut tube' : 'the strut tubes'}; any sleeve as the gear’s manual shows.`,
       why: 'A strut that slips on its clamp lets the shaft lean.',
     },
     {
@@ -46,7 +45,7 @@ export function tighteningOrder(ask: Ask): readonly Tightening[] {
     },
     {
       name: 'shaft',
-      what: 'Shaft clamps, the upper, then the lower, in turn; turn a sleeve as the gear’s manual shows.',
+      what: 'Shaft clamps, the upper, then the lower, in turn; any sleeve as the manual shows.',
       why: 'Last, so that the shaft is not held crooked by anything before it.',
     },
     {

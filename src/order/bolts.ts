@@ -1,6 +1,6 @@
 import { NoAnswer } from '../calc/answer.ts';
-import { BOLT_LENGTHS, boltSize } from '../calc/fasteners/iso.ts';
-import { type BoltShelf, boltShelf, threadOf, type Usual, usualOf } from '../calc/fasteners/iso-bolts.ts';
+import { boltSize } from '../calc/fasteners/iso.ts';
+import { boltShelf, threadOf, type Usual, usualOf } from '../calc/fasteners/iso-bolts.ts';
 import { type InchBolt, nearestUnc, uncLength, uncStressArea } from '../calc/fasteners/unc.ts';
 import { type Ask, numberOf, numbersOf } from './ask.ts';
 import { flangeOf } from './bolt-pattern.ts';
@@ -10,16 +10,24 @@ import { missingSentence } from './missing.ts';
 /** Faces further off square than this want taper washers; common practice, no source. */
 export const SQUARE_ENOUGH = 1;
 
-export type Lock = 'second nut' | 'locking nut' | 'longer bolt';
+/**
+ * What keeps a nut from turning: a thin second nut where a full pitch then still shows (EN 1090-2 8.2.2), else a nut with
+ * a locking ring in place of the plain one. The ring's nut is at most 1.6 mm the higher of the two, so the two pitches
+ * that every bolt shows past a plain nut come through it in every size.
+ */
+export type Lock = 'second nut' | 'locking nut';
 
-/** The bolts of one place. Lengths in mm; counts are for the place, not for one bolt. */
+/**
+ * The bolts of one place: the one list that every sheet, page and drawing takes them from. Lengths in mm; counts are for
+ * the place, not for one bolt.
+ */
 export interface BoltOrder {
   readonly place: Place;
   readonly name: string;
   readonly count: number;
   readonly diameter: number;
   readonly grip: number;
-  /** The standard length; absent when none is long enough and rod is cut to `rod`. */
+  /** The standard length to buy; absent when none is long enough and rod is cut to `rod`. */
   readonly length?: number;
   readonly rod?: number;
   readonly usual?: Usual;
@@ -31,26 +39,11 @@ export interface BoltOrder {
   readonly taperWashers: number;
   readonly taper: number;
   readonly nuts: number;
-  /** What keeps the nut from turning, and the length that takes a second nut when this one does not. */
   readonly lock: Lock;
-  readonly lockLength?: number;
   readonly inch: InchBolt;
   readonly inchLength?: number;
   /** Stress area of the inch bolt over the metric one's. */
   readonly inchShare: number;
-}
-
-function lockOf(
-  shelf: BoltShelf,
-  pitch: number,
-  nut: number,
-  length: number,
-  beyond: number,
-): Pick<BoltOrder, 'lock' | 'lockLength'> {
-  if (beyond >= shelf.thinNut + pitch) return { lock: 'second nut' };
-  if (beyond - (shelf.lockingNut - nut) >= pitch) return { lock: 'locking nut' };
-  const longer = BOLT_LENGTHS.find((it) => it >= length - beyond + shelf.thinNut + pitch);
-  return { lock: 'longer bolt', ...(longer === undefined ? {} : { lockLength: longer }) };
 }
 
 /** What to buy for one place, or why it cannot be said. */
@@ -89,15 +82,14 @@ export function boltOrder(ask: Ask, place: Place): BoltOrder | string {
     return { ...shared, rod, nuts: 4 * count, lock: 'second nut' };
   }
   const beyond = length - grip - 2 * size.washer - size.nut;
-  const lock = lockOf(shelf, size.pitch, size.nut, length, beyond);
-  const bought = lock.lockLength ?? length;
+  const lock: Lock = beyond >= shelf.thinNut + size.pitch ? 'second nut' : 'locking nut';
   return {
     ...shared,
     length,
     beyond,
-    usual: usualOf(shelf, bought),
-    threadReaches: bought - threadOf(shelf, bought) <= grip + 2 * size.washer,
-    nuts: lock.lock === 'locking nut' ? count : 2 * count,
-    ...lock,
+    usual: usualOf(shelf, length),
+    threadReaches: length - threadOf(shelf, length) <= grip + 2 * size.washer,
+    nuts: lock === 'locking nut' ? count : 2 * count,
+    lock,
   };
 }

@@ -1,14 +1,18 @@
 import { NoAnswer } from '../calc/answer.ts';
 import { holeOnFace } from '../calc/fasteners/hole-on-face.ts';
 import type { Profile } from '../calc/transom/profile.ts';
+import type { Units } from '../plan/plan.ts';
 import { type Ask, numberOf, numbersOf } from './ask.ts';
 import { flangeOf } from './bolt-pattern.ts';
 import { feetInUse, type Place, placeWords } from './feet.ts';
 import { type Marked, marked } from './marked.ts';
 import { missingSentence } from './missing.ts';
+import { length } from './words.ts';
 
 /** One hole through the transom, as one marks it on the outside. */
 export interface Hole {
+  /** As every sheet numbers it, from 1. */
+  readonly number: number;
   readonly place: Place;
   /** `Port foot, port`, with the row when there are several. */
   readonly name: string;
@@ -40,14 +44,16 @@ const middleNames = (place: Place) =>
     ? (['shaft_offset', 'lower_bracket_height'] as const)
     : ([`${place}_foot_y`, `${place}_foot_height`] as const);
 
-function holesAt(ask: Ask, place: Place, profile: Profile): readonly Hole[] | string {
+type Unnumbered = Omit<Hole, 'number'>;
+
+function holesAt(ask: Ask, place: Place, profile: Profile): readonly Unnumbered[] | string {
   const what = `the holes of the ${placeWords[place].toLowerCase()}`;
   const middle = numbersOf(ask, ...middleNames(place), 'transom_rake', 'transom_camber_radius');
   const flange = flangeOf(ask, place);
   if ('missing' in middle) return missingSentence(what, middle.missing);
   if ('missing' in flange) return missingSentence(what, flange.missing);
   const [y, z, rake, radius] = middle.got;
-  const found: Hole[] = [];
+  const found: Unnumbered[] = [];
   for (const { column, row, across, raised } of flange.bolts) {
     const at = holeOnFace({ y, z, rake, radius, profile }, across, raised);
     if (at instanceof NoAnswer) return `No answer for ${what}: ${at.why}`;
@@ -66,12 +72,12 @@ function holesAt(ask: Ask, place: Place, profile: Profile): readonly Hole[] | st
   return found;
 }
 
-function notesOf(ask: Ask, places: readonly Place[]): readonly string[] {
+function notesOf(ask: Ask, units: Units, places: readonly Place[]): readonly string[] {
   const notes = [
     'Every length is to the middle of a hole. Lay the brackets themselves on the marks before you drill.',
   ];
-  const rows = numberOf(ask, 'foot_bolt_count');
-  if (rows !== undefined && rows > 2 && places.length > 1) {
+  const count = numberOf(ask, 'foot_bolt_count');
+  if (count !== undefined && count > 2 && places.length > 1) {
     notes.push(
       'The rows of the feet’s bolts are spread evenly here. Measure them on the foot and mark those.',
     );
@@ -79,7 +85,7 @@ function notesOf(ask: Ask, places: readonly Place[]): readonly string[] {
   const shift = numberOf(ask, 'lower_hole_shift');
   if (shift !== undefined && Math.abs(shift) >= 0.5) {
     notes.push(
-      `The lower holes run square to the raked face: behind the packing they lie at the height marked, and at the flange ${Math.abs(shift).toFixed(1)} mm ${shift > 0 ? 'higher' : 'lower'}. Where the flange’s own holes are level with the clamp’s middle, mark both that much ${shift > 0 ? 'lower' : 'higher'}.`,
+      `The lower holes run square to the raked face: behind the packing they lie at the height marked, and at the flange ${length(Math.abs(shift), units)} ${shift > 0 ? 'higher' : 'lower'}. Where the flange’s own holes are level with the clamp’s middle, mark both that much ${shift > 0 ? 'lower' : 'higher'}.`,
     );
   }
   return notes;
@@ -88,14 +94,16 @@ function notesOf(ask: Ask, places: readonly Place[]): readonly string[] {
 /**
  * Every hole of the brackets in use. `profile` is the measured profile when the plan follows it.
  */
-export function holesOf(ask: Ask, profile: Profile = []): Holes {
+export function holesOf(ask: Ask, units: Units, profile: Profile = []): Holes {
   const places: readonly Place[] = ['lower', ...feetInUse(ask)];
   const found = places.map((place) => holesAt(ask, place, profile));
   const unanswered = found.filter((it) => typeof it === 'string');
   if (feetInUse(ask).length === 0) unanswered.push(missingSentence('the holes of the feet', ['strut_count']));
   return {
-    holes: found.flatMap((it) => (typeof it === 'string' ? [] : it)),
+    holes: found
+      .flatMap((it) => (typeof it === 'string' ? [] : it))
+      .map((it, i) => ({ number: i + 1, ...it })),
     unanswered,
-    notes: notesOf(ask, places),
+    notes: notesOf(ask, units, places),
   };
 }

@@ -12,6 +12,8 @@ export interface OrderSection {
   readonly title: string;
   readonly lead: string;
   readonly tables: readonly OrderTable[];
+  /** Why nobody drills by it, one sentence; absent when the plan can be built. */
+  readonly stop?: string;
   /** What whoever buys or cuts must know, whole sentences. */
   readonly notes: readonly string[];
   /** What cannot be ordered yet, and why. */

@@ -1,6 +1,7 @@
+import { cos } from '../calc/angle.ts';
 import type { CellName } from '../plan/names.ts';
 import type { Ask } from './ask.ts';
-import { numberOf } from './ask.ts';
+import { numberOf, numbersOf } from './ask.ts';
 import type { BoltOrder } from './bolts.ts';
 
 /** One layer a bolt goes through: what, and how thick, mm. */
@@ -10,6 +11,13 @@ const layer = (ask: Ask, what: string, name: CellName): Layer[] => {
   const thick = numberOf(ask, name);
   return thick === undefined || thick === 0 ? [] : [[what, thick]];
 };
+
+/** The wedge is measured level, and a bolt goes through it square to the transom. */
+function wedgeLayer(ask: Ask): Layer[] {
+  const it = numbersOf(ask, 'wedge_middle', 'transom_slope');
+  if ('missing' in it || it.got[0] === 0) return [];
+  return [['Wedge, at its middle, along the bolt', it.got[0] * cos(it.got[1])]];
+}
 
 const transomWords = (ask: Ask): string => {
   if (ask('transom_build') !== 'cored') return 'Transom';
@@ -28,7 +36,7 @@ export function stackOf(ask: Ask, bolt: BoltOrder): readonly Layer[] {
     ['Plain washer'],
     ...(bolt.taperWashers > 0 ? ([[`Taper washer, ${bolt.taper.toFixed(1)}°`]] as const) : []),
     ...layer(ask, 'Flange', 'flange_thickness'),
-    ...(isLower ? layer(ask, 'Wedge, at its middle', 'wedge_middle') : []),
+    ...(isLower ? wedgeLayer(ask) : []),
     ...(isLower
       ? layer(
           ask,
@@ -36,7 +44,7 @@ export function stackOf(ask: Ask, bolt: BoltOrder): readonly Layer[] {
           'shim_stack',
         )
       : layer(ask, 'Pad', 'foot_pad')),
-    ['Sealant, in the hole and round it'],
+    ['Sealant round the hole'],
     ...layer(ask, transomWords(ask), 'transom_thickness'),
     ...layer(ask, 'Epoxy bed', 'bed_thickness'),
     ...layer(ask, 'Backing plate', 'plate_thickness'),

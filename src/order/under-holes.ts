@@ -26,7 +26,16 @@ export const underHolesOf = (place: Place): readonly InputName[] => [
     : ([...PATTERN.foot, `${place}_foot_y`, `${place}_foot_height`] as const)),
 ];
 
+/** What a face that follows its survey rests on besides. */
+const SURVEY: readonly InputName[] = [
+  ...(['tape_zero_height', 'list_reading'] as const),
+  ...(['trim_mark_stern', 'trim_mark_forward', 'trim_mark_span'] as const),
+];
+
 /** Inputs under the holes of all places in use, each once. */
 export const underHoles = (ask: Ask): readonly InputName[] => [
-  ...new Set((['lower', ...feetInUse(ask)] as const).flatMap(underHolesOf)),
+  ...new Set([
+    ...(['lower', ...feetInUse(ask)] as const).flatMap(underHolesOf),
+    ...(ask('face_followed') === true ? SURVEY : []),
+  ]),
 ];

@@ -74,6 +74,8 @@ const limitSchema = z.strictObject({
   ]),
   says: z.string(),
   outside: z.optional(z.string()),
+  /** Why it cannot be built, where it cannot, as it stands behind a colon; {by} is the value without its sign. */
+  unbuildable: z.optional(z.string()),
 });
 
 export const pageSchema = z.strictObject({

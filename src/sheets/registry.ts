@@ -1,3 +1,4 @@
+import { stopWords } from '../order/cautions.ts';
 import { aboutTemplates } from '../order/template/about.ts';
 import { dxfOf } from '../order/template/dxf.ts';
 import { svgOf } from '../order/template/svg.ts';
@@ -5,7 +6,7 @@ import { handoverSheet } from './handover/handover-sheet.ts';
 import { jobSheet } from './job/job-sheet.ts';
 import { orderSheet } from './order/order-sheet.ts';
 import type { Printout } from './page/printout.ts';
-import type { SheetInput } from './sheet-input.ts';
+import { cautionsOf, type SheetInput } from './sheet-input.ts';
 import { surveyForm } from './survey/survey-form.ts';
 import { templateSheets } from './template/template-sheets.ts';
 import { templatesOf } from './template/templates-of.ts';
@@ -30,7 +31,11 @@ export interface SheetKind {
 const templateFile =
   (write: typeof dxfOf) =>
   (input: SheetInput): string =>
-    write(templatesOf(input).parts, aboutTemplates(input.plan, input.scenario));
+    write(
+      templatesOf(input).parts,
+      aboutTemplates(input.plan, input.scenario),
+      stopWords(cautionsOf(input), 'file'),
+    );
 
 /** Every kind of sheet there is. A new kind is one entry here. */
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {

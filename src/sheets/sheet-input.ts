@@ -1,8 +1,11 @@
 import type { Limit } from '../drawings/limits.ts';
 import type { Values } from '../drawings/values.ts';
+import type { Cautions } from '../order/cautions.ts';
+import { underHoles } from '../order/under-holes.ts';
 import type { CellName } from '../plan/names.ts';
 import type { Plan, Units } from '../plan/plan.ts';
 import { standIns } from '../plan/stand-ins.ts';
+import { beforeDrilling } from '../workbook/before-drilling.ts';
 import type { Answer } from '../workbook/engine.ts';
 import type { Judgement } from '../workbook/judged.ts';
 import type { Lettering } from './lettering/lettering.ts';
@@ -27,10 +30,21 @@ export interface SheetInput {
 /** The release this is, as the title block shows it. */
 const VERSION = 'Sternmount 0.1';
 
-/** An empty printout with the plan's own title block. */
-export const printoutFor = (input: SheetInput, name: string): Printout =>
+/** What whoever drills by these sheets reads first. */
+export const cautionsOf = ({ judgement, plan, scenario, units, answer }: SheetInput): Cautions =>
+  beforeDrilling(
+    judgement,
+    plan,
+    scenario,
+    units,
+    underHoles((name) => answer(name).value),
+  );
+
+/** An empty printout with the plan's own title block, and across its head what stops the work. */
+export const printoutFor = (input: SheetInput, name: string, stop?: string): Printout =>
   new Printout(
     {
+      ...(stop === undefined ? {} : { stop }),
       name,
       plan: input.plan.title,
       scenario: input.scenario,

@@ -22,7 +22,7 @@ const DECIMALS: ReadonlyMap<string, (value: number) => number> = new Map([
   ['deg', () => 1],
   ['kn', (value: number) => (isNearlyWhole(value * 10) ? 1 : 2)],
   ['N', () => 0],
-  ['N·m', () => 1],
+  ['N·m', unlessWhole(1)],
   ['MPa', (value: number) => (Math.abs(value) < 100 ? unlessWhole(1)(value) : 0)],
   ['kg', unlessWhole(1)],
   ['kg/m³', () => 0],
@@ -45,7 +45,7 @@ const plainFigure = (value: number, unit: string, decimals: number | undefined):
 
 /**
  * A value in its own unit as figure and unit. Without `decimals` the unit decides: mm 1 and plain numbers 2 unless
- * whole, deg 1, kn 1 or 2, N 0, MPa 0 from 100 up and else 1 unless whole. Half-way goes away from zero, judged on the
+ * whole, deg 1, kn 1 or 2, N 0, N·m 1 unless whole, MPa 0 from 100 up and else 1 unless whole. Half-way goes away from zero, judged on the
  * shortest decimal that names the double. Not a finite number: `no answer`.
  */
 export const numberPiece = (value: number, unit: string, decimals?: number): Piece =>

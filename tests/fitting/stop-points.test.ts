@@ -74,7 +74,7 @@ describe('tighteningOrder', () => {
 
   it('puts the gear’s manual before the estimate', () => {
     const [first] = tighteningOrder(asking(plan));
-    expect(first?.what).toMatch(/manual; 18 N·m to begin with is an estimate/);
+    expect(first?.what).toMatch(/manual; 18 N·m \(13 lbf·ft\) to begin with is an estimate/);
     expect(tighteningOrder(asking({ strut_count: 1 }))[0]?.what).not.toMatch(/\d+ N·m/);
   });
 });

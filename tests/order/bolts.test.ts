@@ -22,12 +22,35 @@ describe('bolts to order', () => {
   });
 
   it('take a second nut only where one full pitch still shows, EN 1090-2 8.2.2', () => {
-    // ISO 4035 M12 is 6.0 high and the pitch 1.75: 6.8 beyond is too little for 7.75, but a locking nut of 14.9 leaves 2.7.
+    // ISO 4035 M12 is 6.0 high and the pitch 1.75: 6.8 past the nut is too little for 7.75.
     expect(order().lock).toBe('locking nut');
-    // 60 − 39 − 5.4 − 10.8 = 4.8 beyond: a locking nut would leave 0.7. 65 gives 9.8.
-    expect(order({}, 'port')).toMatchObject({ lock: 'longer bolt', lockLength: 65 });
+    // 60 − 39 − 5.4 − 10.8 = 4.8 past it: a locking nut of 12 (DIN 985) leaves 3.6.
+    expect(order({}, 'port')).toMatchObject({ length: 60, lock: 'locking nut', nuts: 2 });
     // A grip of 88 asks for 107.7, so 110; of 91 for 110.7, so 120, with 12.8 beyond.
     expect(order({ flange_thickness: 14 }).lock).toBe('second nut');
+  });
+
+  it('have the length of the plan’s own result, and a nut that locks on it, whatever the size and the grip', () => {
+    // ISO 4032 m max and DIN 985 h max: two pitches past the one come through the other by a millimetre or more.
+    for (const [size, pitch, nut, ring] of [
+      [6, 1, 5.2, 6],
+      [8, 1.25, 6.8, 8],
+      [10, 1.5, 8.4, 10],
+      [12, 1.75, 10.8, 12],
+    ] as const) {
+      expect(2 * pitch - (ring - nut)).toBeGreaterThan(1);
+      for (const flange_thickness of [3, 6.1, 8.05, 11, 17.3]) {
+        const ask = caseAsk({ bolt_diameter: size, flange_thickness });
+        for (const [place, result] of [
+          ['lower', 'lower_bolt_length'],
+          ['port', 'foot_bolt_length'],
+        ] as const)
+          expect(boltOrder(ask, place)).toMatchObject({
+            length: ask(result),
+            beyond: expect.toSatisfy((it: number) => it >= 2 * pitch - 1e-9),
+          });
+      }
+    }
   });
 
   it.each([
@@ -77,14 +100,21 @@ describe('bolts to order', () => {
     const bolt = order({ lower_flange_hinged: false });
     const layers = stackOf(ask, bolt);
     expect(layers.map(([what]) => what.split(',')[0])).toEqual([
-      ...['Bolt head', 'Plain washer', 'Taper washer', 'Flange', 'Wedge', '4 shims', 'Sealant', 'Transom'],
+      ...[
+        'Bolt head',
+        'Plain washer',
+        'Taper washer',
+        'Flange',
+        'Wedge',
+        '4 shims',
+        'Sealant round the hole',
+        'Transom',
+      ],
       ...['Epoxy bed', 'Backing plate', 'Plain washer', 'Nut'],
     ]);
-    // What is stacked is what is clamped: the wedge lies aslant by the rake, the rest square.
-    const thick = layers.reduce(
-      (sum, [what, mm = 0]) => sum + (what.startsWith('Wedge') ? mm * Math.cos(Math.PI / 18) : mm),
-      0,
-    );
-    expect(thick).toBeCloseTo(bolt.grip, 9);
+    // What is stacked is what is clamped; the wedge is measured level, and a bolt goes through it square to the face.
+    expect(layers.reduce((sum, [, mm = 0]) => sum + mm, 0)).toBeCloseTo(bolt.grip, 9);
+    const wedge = layers.find(([what]) => what.startsWith('Wedge'))?.[1];
+    expect(wedge).toBeCloseTo((3 + 70 * Math.tan(Math.PI / 18)) * Math.cos(Math.PI / 18), 9);
   });
 });

@@ -69,7 +69,7 @@ describe('a hole square to a flange', () => {
 
 describe('the holes to mark', () => {
   it('are six on the case to start from: two columns at the bracket and at each foot', () => {
-    const { holes, unanswered } = holesOf(caseAsk());
+    const { holes, unanswered } = holesOf(caseAsk(), 'mm');
     expect(unanswered).toEqual([]);
     expect(holes.map((it) => [it.name, it.side, it.across.mm, it.height.mm])).toEqual([
       ['Lower bracket, port', 'to port', 70, 250],
@@ -82,7 +82,7 @@ describe('the holes to mark', () => {
   });
 
   it('show the rounding: 250 mm up a face of 10° is 253.857 on the tape, 9 31⁄32 or 10 in', () => {
-    const hole = holesOf(caseAsk()).holes[0];
+    const hole = holesOf(caseAsk(), 'mm').holes[0];
     // 250/cos 10° = 253.8566; × 32/25.4 = 319.82 thirty-seconds, so 320/32 = 10 in, 0.1434 mm more than true.
     expect(hole?.upFace.exact).toBeCloseTo(253.85665, 4);
     expect(hole?.upFace.mm).toBe(254);
@@ -95,7 +95,7 @@ describe('the holes to mark', () => {
   });
 
   it('follow the number of struts and of bolts', () => {
-    const { holes, notes } = holesOf(caseAsk({ strut_count: 1, foot_bolt_count: 4 }));
+    const { holes, notes } = holesOf(caseAsk({ strut_count: 1, foot_bolt_count: 4 }), 'mm');
     expect(holes.map((it) => it.name).slice(2)).toEqual([
       'Single foot, port, row 1',
       'Single foot, starboard, row 1',
@@ -108,7 +108,7 @@ describe('the holes to mark', () => {
 
   it('say what is missing instead of guessing', () => {
     const ask = caseAsk();
-    const { holes, unanswered } = holesOf((name) => (name === 'foot_bolt_spacing' ? null : ask(name)));
+    const { holes, unanswered } = holesOf((name) => (name === 'foot_bolt_spacing' ? null : ask(name)), 'mm');
     expect(holes).toHaveLength(2);
     expect(unanswered).toHaveLength(2);
     expect(unanswered[0]).toMatch(/^No answer for the holes of the port foot: “.+” has no value\.$/);

@@ -31,9 +31,9 @@ describe('the face that holes are marked on', () => {
     const profile = profileOf(ask, plan);
     expect(profile.map(([z]) => z)).toEqual([0, 400, 800]);
     // Feet at 790 up: 400, and 390 × 5/4 along the slope.
-    const foot = holesOf(ask, profile).holes.find((it) => it.place === 'port');
+    const foot = holesOf(ask, 'mm', profile).holes.find((it) => it.place === 'port');
     expect(foot?.upFace.exact).toBeCloseTo(400 + 390 * 1.25, 6);
-    expect(holesOf(ask, profile).holes[0]?.upFace.exact).toBeCloseTo(250, 6);
+    expect(holesOf(ask, 'mm', profile).holes[0]?.upFace.exact).toBeCloseTo(250, 6);
   });
 
   it('is the straight one otherwise', () => {

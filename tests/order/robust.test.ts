@@ -17,7 +17,7 @@ it('the order of any plan is whole sentences and finite figures, and what has no
       book.show(plan, null, new Map(Object.entries(drawn)));
       const ask = (name: string) => book.answer(name).value;
       const list = orderList({ ask, units, profile: [] }, []);
-      const { parts, unanswered } = templateParts(ask);
+      const { parts, unanswered } = templateParts({ ask, units, profile: [] });
       for (const it of list)
         expect([it.title, it.tables.length + it.unanswered.length > 0]).toEqual([it.title, true]);
       for (const sentence of [...list.flatMap((it) => [...it.notes, ...it.unanswered]), ...unanswered])

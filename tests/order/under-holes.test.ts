@@ -11,7 +11,7 @@ const placesWith = (workbook: Workbook, over: ReadonlyMap<string, number>): stri
   workbook.show(newPlan('Boat'), null, over);
   const ask = (name: CellName) => workbook.answer(name).value;
   return JSON.stringify(
-    holesOf(ask).holes.map(({ name, acrossFace, upFace }) => [name, acrossFace.exact, upFace.exact]),
+    holesOf(ask, 'mm').holes.map(({ name, acrossFace, upFace }) => [name, acrossFace.exact, upFace.exact]),
   );
 };
 

@@ -3,7 +3,7 @@ import { feetInUse, type Place } from '../feet.ts';
 import { missingSentence } from '../missing.ts';
 import { plateOrder } from '../plates.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
-import { length } from './words.ts';
+import { length } from '../words.ts';
 
 /** Sealant in a cartridge, cm³; common practice, no source. */
 const CARTRIDGE = 300;

@@ -1,30 +1,8 @@
+import { boltSizeWords, inchBoltWords, nutWords } from '../bolt-words.ts';
 import { type BoltOrder, boltOrder } from '../bolts.ts';
 import { feetInUse, type Place } from '../feet.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
-import { counted, length, quarterInches, together } from './words.ts';
-
-/** The length to buy: the plan's, or the longer one that its second nut needs. */
-const bought = (it: BoltOrder): number | undefined => it.lockLength ?? it.length;
-
-const size = (it: BoltOrder): string => {
-  const length = bought(it);
-  return together(
-    length === undefined ? `M${it.diameter} rod, ${it.rod} mm` : `M${it.diameter} × ${length} mm`,
-  );
-};
-
-const beyond = (it: BoltOrder): string =>
-  it.beyond === undefined || it.length === undefined
-    ? ''
-    : together(`${(it.beyond + (bought(it) ?? it.length) - it.length).toFixed(1)} mm`);
-
-const lockWords = (it: BoltOrder): string =>
-  it.lock === 'locking nut' ? `${it.nuts} locking` : together(`${it.nuts / 2} + ${it.nuts / 2} thin`);
-
-const inchWords = (it: BoltOrder): string =>
-  together(
-    it.inchLength === undefined ? `${it.inch.name} rod` : `${it.inch.name} × ${quarterInches(it.inchLength)}`,
-  );
+import { byParts, counted, length, together } from '../words.ts';
 
 function lengthNotes(it: BoltOrder, name: string): string[] {
   if (it.rod !== undefined)
@@ -34,19 +12,15 @@ function lengthNotes(it: BoltOrder, name: string): string[] {
   const notes: string[] = [];
   if (it.usual === 'long')
     notes.push(
-      `${name}: ${bought(it)} mm is longer than ISO 4014 bolts of M${it.diameter} usually come. Ask before you count on it, or take threaded rod cut to length.`,
+      `${name}: ${it.length} mm is longer than ISO 4014 bolts of M${it.diameter} usually come. Ask before you count on it, or take threaded rod cut to length.`,
     );
   if (it.usual === 'full thread')
-    notes.push(`${name}: at ${bought(it)} mm the bolt comes threaded to the head, ISO 4017.`);
+    notes.push(`${name}: at ${it.length} mm the bolt comes threaded to the head, ISO 4017.`);
   if (it.usual === 'short')
-    notes.push(`${name}: ${bought(it)} mm is shorter than bolts of M${it.diameter} usually come.`);
+    notes.push(`${name}: ${it.length} mm is shorter than bolts of M${it.diameter} usually come.`);
   if (it.usual !== 'full thread' && it.threadReaches === false)
     notes.push(
       `${name}: the plain shank of an ISO 4014 bolt would stand past the washer, and the nut would not close. Take one threaded to the head.`,
-    );
-  if (it.lock === 'longer bolt')
-    notes.push(
-      `${name}: a bolt of ${it.length} mm takes the nut and ${(it.beyond ?? 0).toFixed(1)} mm beyond it, too little for a thin second nut or a locking nut.${it.lockLength === undefined ? ' Take threaded rod.' : ` ${it.lockLength} mm is listed.`}`,
     );
   return notes;
 }
@@ -73,24 +47,24 @@ export function boltsSection(given: OrderGiven): OrderSection {
     tables: [
       {
         heads: [
-          { text: 'Place', share: 1.15 },
+          { text: 'Place', share: 1.1 },
           { text: 'Bolts', figure: true, share: 0.4 },
-          { text: 'Size', share: 1.2 },
-          { text: 'Clamps', figure: true, share: 1.35 },
-          { text: 'Beyond the nut', figure: true, share: 0.8 },
+          { text: 'Size', share: 0.9 },
+          { text: 'Grip', figure: true, share: 1.35 },
+          { text: 'Thread past the nut', figure: true, share: 1.2 },
           { text: 'Washers', figure: true, share: 0.6 },
-          { text: 'Nuts', share: 0.8 },
-          { text: 'In inch sizes', share: 1.1 },
+          { text: 'Nuts', share: 1.05 },
+          { text: 'In inch sizes', share: 1.15 },
         ],
         rows: bolts.map((it) => [
           it.name,
           String(it.count),
-          size(it),
-          together(length(it.grip, given.units)),
-          beyond(it),
+          byParts(boltSizeWords(it)),
+          byParts(length(it.grip, given.units)),
+          it.beyond === undefined ? '' : byParts(length(it.beyond, given.units)),
           String(it.washers),
-          lockWords(it),
-          inchWords(it),
+          together(nutWords(it)),
+          together(inchBoltWords(it)),
         ]),
       },
     ],

@@ -1,27 +1,13 @@
-import { boltShelf } from '../../calc/fasteners/iso-bolts.ts';
-import { nearestUnc } from '../../calc/fasteners/unc.ts';
-import { numberOf } from '../ask.ts';
+import { type Cautions, holeCautions, stopWords } from '../cautions.ts';
+import { drillNotes } from '../drill.ts';
 import { holesOf } from '../holes.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
 import { underHoles } from '../under-holes.ts';
-import { markWords, together } from './words.ts';
+import { markWords, together } from '../words.ts';
 
-function drillNote({ ask, units }: OrderGiven): readonly string[] {
-  const diameter = numberOf(ask, 'bolt_diameter');
-  const shelf = diameter === undefined ? undefined : boltShelf(diameter);
-  if (diameter === undefined || shelf === undefined) return [];
-  const inch = nearestUnc(diameter);
-  const final =
-    units === 'in' ? `${inch.hole} in for a ${inch.name} bolt` : `${shelf.hole} mm for M${diameter}`;
-  const other = units === 'both' ? `, or ${inch.hole} in where ${inch.name} bolts are bought instead` : '';
-  return [
-    `Drills: a pilot of 4 mm (5⁄32 in; common practice, no source), then ${final}${other} (close holes of ISO 273 and ASME B18.2.8, from memory).`,
-    'Drill the pilot from outside, square to the face, and look inside before you open it up. Break the outer edge so that sealant stays round the bolt.',
-  ];
-}
-
-export function holesSection(given: OrderGiven): OrderSection {
-  const { holes, unanswered, notes } = holesOf(given.ask, given.profile);
+export function holesSection(given: OrderGiven, cautions: Cautions): OrderSection {
+  const stop = stopWords(cautions, 'list');
+  const { holes, unanswered, notes } = holesOf(given.ask, given.units, given.profile);
   const mark = (it: Parameters<typeof markWords>[0]) => markWords(it, given.units);
   return {
     title: 'Holes through the transom',
@@ -29,6 +15,7 @@ export function holesSection(given: OrderGiven): OrderSection {
     tables: [
       {
         heads: [
+          { text: 'No.', figure: true, share: 0.3 },
           { text: 'Hole', share: 1.3 },
           { text: 'Side', share: 0.8 },
           { text: 'Centreline, straight across' },
@@ -37,6 +24,7 @@ export function holesSection(given: OrderGiven): OrderSection {
           { text: 'Mark, tape up the face' },
         ],
         rows: holes.map((it) => [
+          String(it.number),
           it.name,
           together(it.side),
           mark(it.across),
@@ -46,7 +34,8 @@ export function holesSection(given: OrderGiven): OrderSection {
         ]),
       },
     ],
-    notes: [...notes, ...drillNote(given)],
+    ...(stop === undefined ? {} : { stop }),
+    notes: [...holeCautions(cautions), ...notes, ...drillNotes(given.ask)],
     unanswered,
     restsOn: underHoles(given.ask),
   };

@@ -1,3 +1,4 @@
+import { type Cautions, NO_CAUTIONS } from '../cautions.ts';
 import { labelsOf } from '../labels.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
 import { beddingSection } from './bedding-section.ts';
@@ -26,7 +27,11 @@ function standInSentence(names: readonly string[]): string | undefined {
 }
 
 /** The whole order, in the order a mount is worked: what to drill, bolt, pack, cut, bed and tighten. */
-export function orderList(given: OrderGiven, standIns: readonly string[]): readonly ListedSection[] {
+export function orderList(
+  given: OrderGiven,
+  standIns: readonly string[],
+  cautions: Cautions = NO_CAUTIONS,
+): readonly ListedSection[] {
   const held = new Set(standIns);
   return [
     boltsSection(given),
@@ -35,7 +40,7 @@ export function orderList(given: OrderGiven, standIns: readonly string[]): reado
     strutsSection(given),
     beddingSection(given),
     torqueSection(given),
-    holesSection(given),
+    holesSection(given, cautions),
   ].map((section) => {
     const standsOn = standInSentence(section.restsOn.filter((name) => held.has(name)));
     return { ...section, ...(standsOn === undefined ? {} : { standsOn }) };

@@ -2,7 +2,7 @@ import { boltOrder } from '../bolts.ts';
 import { feetInUse, type Place } from '../feet.ts';
 import type { OrderGiven, OrderSection, OrderTable } from '../section.ts';
 import { stackOf } from '../stack.ts';
-import { length } from './words.ts';
+import { length } from '../words.ts';
 
 /** What goes on each bolt, in order: the feet in use all have the same. */
 export function stackSection({ ask, units }: OrderGiven): OrderSection {
@@ -19,7 +19,7 @@ export function stackSection({ ask, units }: OrderGiven): OrderSection {
       {
         heads: [
           { text: what, share: 1.8 },
-          { text: 'Thick', figure: true },
+          { text: 'Thickness', figure: true },
         ],
         rows: stackOf(ask, bolt).map(([layer, thick]) => [
           layer,

@@ -1,7 +1,7 @@
 import type { StrutNest, TubeStock } from '../strut-nest.ts';
 import type { StrutPiece } from '../strut-piece.ts';
 import type { StrutOrder } from '../struts.ts';
-import { counted } from './words.ts';
+import { counted } from '../words.ts';
 
 type Words = (mm: number) => string;
 

@@ -1,8 +1,8 @@
 import type { OrderGiven, OrderSection, OrderTable } from '../section.ts';
 import { type StrutNest, whyNotNested } from '../strut-nest.ts';
 import { type StrutOrder, strutOrder } from '../struts.ts';
+import { length, together } from '../words.ts';
 import { strutNotes } from './strut-notes.ts';
-import { length, together } from './words.ts';
 
 const restsOn = [
   ...['strut_supply_length', 'strut_supply_count', 'saw_kerf', 'strut_end_allowance', 'strut_trial_extra'],

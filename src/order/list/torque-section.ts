@@ -1,43 +1,30 @@
-import { numbersOf } from '../ask.ts';
-import { missingSentence } from '../missing.ts';
 import type { OrderGiven, OrderSection } from '../section.ts';
+import { torqueOrder, torqueWords } from '../torque.ts';
 
-const POUND_FOOT = 1.3558179483314;
-
-export function torqueSection({ ask, units }: OrderGiven): OrderSection {
-  const it = numbersOf(
-    ask,
-    ...(['gear_torque', 'torque_low', 'torque_high', 'torque_factor_low', 'torque_factor_high'] as const),
-    ...(['clamp_force', 'bolt_diameter'] as const),
-  );
+export function torqueSection({ ask }: OrderGiven): OrderSection {
+  const it = torqueOrder(ask);
   const shared = {
     title: 'Tightening torque',
     lead: 'The gear maker’s figure comes first.',
     restsOn: [
-      ...['gear_torque', 'bolt_tightening_stress', 'torque_factor_low', 'torque_factor_high', 'plate_area'],
-      ...['laminate_strength', 'bolt_diameter'],
+      ...(['gear_torque', 'bolt_tightening_stress', 'torque_factor_low', 'torque_factor_high'] as const),
+      ...(['plate_area', 'laminate_strength', 'bolt_diameter'] as const),
     ],
   };
-  if ('missing' in it)
-    return { ...shared, tables: [], notes: [], unanswered: [missingSentence('the torque', it.missing)] };
-  const [manual, low, high, slippery, dry, force, diameter] = it.got;
-  const torque = (value: number): string => {
-    const metric = `${Math.round(value)} N·m`;
-    const pounds = `${Math.round(value / POUND_FOOT)} lbf·ft`;
-    return units === 'mm' ? metric : units === 'in' ? pounds : `${metric} (${pounds})`;
-  };
+  if (typeof it === 'string') return { ...shared, tables: [], notes: [], unanswered: [it] };
+  const { manual, low, high, factorLow, factorHigh, force, diameter } = it;
   const rows: (readonly string[])[] = [
     [
       'The gear’s manual',
-      manual > 0 ? torque(manual) : 'none entered',
-      manual > 0 ? 'Use this one.' : 'Look there first; enter it on Gear.',
+      manual === undefined ? 'none entered' : torqueWords(manual),
+      manual === undefined ? 'Look there first; enter it on Gear.' : 'Use this one.',
     ],
     [
       'Estimate, least friction',
-      torque(low),
-      `T = K·F·d with K ${slippery}, F ${(force / 1000).toFixed(1)} kN, d ${diameter} mm`,
+      torqueWords(low),
+      `T = K·F·d with K ${factorLow}, F ${(force / 1000).toFixed(1)} kN, d ${diameter} mm`,
     ],
-    ['Estimate, most friction', torque(high), `The same with K ${dry}`],
+    ['Estimate, most friction', torqueWords(high), `The same with K ${factorHigh}`],
   ];
   return {
     ...shared,
@@ -48,7 +35,7 @@ export function torqueSection({ ask, units }: OrderGiven): OrderSection {
       },
     ],
     notes: [
-      'The same torque pulls a slippery bolt more than twice as hard as a dry one: put paste against seizing on every thread, and begin at the lower figure. Stop when plastic or laminate begins to give.',
+      'The same torque pulls a slippery bolt more than twice as hard as a dry one: put anti-seize paste on every thread, and begin at the lower figure. Stop when plastic or laminate begins to give.',
     ],
     unanswered: [],
   };

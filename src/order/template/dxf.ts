@@ -1,5 +1,5 @@
 import { extentOf, type Spot, type TemplatePart } from './part.ts';
-import { partWords, placing } from './placed.ts';
+import { partWords, placing, STOP_HEIGHT, STOP_ROOM } from './placed.ts';
 
 /** Layers by name, with a colour number each: what is cut, what is drilled, what is only marked, what is read. */
 const LAYERS = [
@@ -77,11 +77,11 @@ const line = (from: Spot, to: Spot): readonly Pair[] => [
   [31, 0],
 ];
 
-const words = (spot: Spot, text: string): readonly Pair[] => [
+const words = (spot: Spot, text: string, height = TEXT_HEIGHT): readonly Pair[] => [
   [0, 'TEXT'],
   [8, 'WORDS'],
   ...at(spot),
-  [40, TEXT_HEIGHT],
+  [40, height],
   [1, ascii(text)],
 ];
 
@@ -115,10 +115,13 @@ const tables: readonly Pair[] = [
 
 /**
  * Templates as a drawing for a shop that cuts sheet: DXF of release 12 in ASCII, millimetres, closed outlines and
- * circles on layers of their own. `about` heads it as a comment and stands in it as text.
+ * circles on layers of their own. `about` heads it as a comment and stands in it as text; `stop`, where the plan cannot be
+ * built, stands before it and, large, over everything.
  */
-export function dxfOf(parts: readonly TemplatePart[], about: string): string {
-  const { placed, width, height } = placing(parts);
+export function dxfOf(parts: readonly TemplatePart[], about: string, stop?: string): string {
+  const { placed, width, height: high } = placing(parts);
+  const height = stop === undefined ? high : high + STOP_ROOM;
+  const comment = stop === undefined ? about : `${stop} ${about}`;
   const entities = placed.flatMap(({ part, dx, dy }): readonly Pair[] => {
     const moved = ({ x, y }: Spot): Spot => ({ x: x + dx, y: y + dy });
     const { x0, y0 } = extentOf(part);
@@ -131,10 +134,14 @@ export function dxfOf(parts: readonly TemplatePart[], about: string): string {
     ];
   });
   return lines([
-    [999, ascii(about.replace(/\s+/g, ' '))],
+    [999, ascii(comment.replace(/\s+/g, ' '))],
     ...section('HEADER', header(width, height)),
     ...section('TABLES', tables),
-    ...section('ENTITIES', [...entities, ...words({ x: 30, y: 8 }, about.replace(/\s+/g, ' '))]),
+    ...section('ENTITIES', [
+      ...(stop === undefined ? [] : words({ x: 30, y: high }, stop, STOP_HEIGHT)),
+      ...entities,
+      ...words({ x: 30, y: 8 }, about.replace(/\s+/g, ' ')),
+    ]),
     [0, 'EOF'],
   ]);
 }

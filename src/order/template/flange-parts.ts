@@ -1,26 +1,23 @@
 import { cos, tan } from '../../calc/angle.ts';
-import { boltShelf } from '../../calc/fasteners/iso-bolts.ts';
 import { type Ask, numberOf, numbersOf } from '../ask.ts';
 import { flangeOf } from '../bolt-pattern.ts';
+import { drillOf } from '../drill.ts';
 import { feetInUse, type Place } from '../feet.ts';
 import { missingSentence } from '../missing.ts';
+import { hollowWords, NO_PAD, needsPad, padOrder, shimOrder, wedgeOrder, wedgeWords } from '../packing.ts';
 import { plateOrder } from '../plates.ts';
+import type { OrderGiven } from '../section.ts';
+import { length } from '../words.ts';
 import { slab, type TemplatePart } from './part.ts';
-
-/** The hole drilled for the plan's bolts, mm; the bolt itself where the tables have none. */
-export function holeDiameter(ask: Ask): number | undefined {
-  const diameter = numberOf(ask, 'bolt_diameter');
-  return diameter === undefined ? undefined : (boltShelf(diameter)?.hole ?? diameter);
-}
 
 /** Outline and holes of one flange, with lines through its middle. */
 function flangePart(
   ask: Ask,
   place: Place,
-  names: Pick<TemplatePart, 'id' | 'title' | 'says' | 'count'>,
+  names: Pick<TemplatePart, 'id' | 'title' | 'says' | 'count' | 'thick'>,
 ): TemplatePart | string {
   const it = flangeOf(ask, place);
-  const diameter = holeDiameter(ask);
+  const diameter = drillOf(ask)?.hole;
   const what = `the template “${names.title}”`;
   if ('missing' in it) return missingSentence(what, it.missing);
   if (diameter === undefined) return missingSentence(what, ['bolt_diameter']);
@@ -47,36 +44,36 @@ function flangePart(
   };
 }
 
-export function shimPart(ask: Ask): TemplatePart | string | undefined {
-  const it = numbersOf(ask, 'shim_count', 'shim_thickness');
-  if ('missing' in it) return missingSentence('the template “Shim”', it.missing);
-  const [count, thick] = it.got;
+export function shimPart({ ask, units }: OrderGiven): TemplatePart | string | undefined {
+  const it = shimOrder(ask);
+  if (typeof it === 'string') return it;
+  const { count, thick, hollow } = it;
   if (count === 0) return undefined;
   return flangePart(ask, 'lower', {
     id: 'shim',
     title: 'Shim',
-    says: `Cut ${count} from sheet ${thick} mm thick.`,
+    thick: length(thick, units),
+    says: `Cut ${count} from sheet ${length(thick, units)} thick. ${hollowWords(hollow, units)}`.trimEnd(),
     count,
   });
 }
 
 /** The wedge: its face against the flange, and its section seen from port, aft at the right. */
-export function wedgeParts(ask: Ask): readonly (TemplatePart | string)[] {
-  if (ask('lower_flange_hinged') !== false) return [];
-  const it = numbersOf(
-    ask,
-    ...(['wedge_edge', 'wedge_thick_edge', 'lower_flange_height', 'shaft_lean', 'transom_slope'] as const),
-  );
+export function wedgeParts({ ask, units }: OrderGiven): readonly (TemplatePart | string)[] {
+  const wedge = wedgeOrder(ask);
+  if (wedge === undefined) return [];
+  if (typeof wedge === 'string') return [wedge];
+  const it = numbersOf(ask, ...(['lower_flange_height', 'shaft_lean'] as const));
   if ('missing' in it) return [missingSentence('the template “Wedge”', it.missing)];
-  const [edge, thick, height, lean, slope] = it.got;
-  const isThinAbove = slope > lean;
+  const [height, lean] = it.got;
+  const { thin, thick, isThinAbove } = wedge;
   const rise = (height / 2) * cos(lean);
   const run = rise * tan(lean);
-  const [above, below] = isThinAbove ? [edge, thick] : [thick, edge];
+  const [above, below] = isThinAbove ? [thin, thick] : [thick, thin];
   const section: TemplatePart = {
     id: 'wedge-section',
     title: 'Wedge, section',
-    says: 'Seen from port, aft at the right: this is the shape of the wedge’s two sides.',
+    says: `Seen from port, aft at the right: this is the shape of the wedge’s two sides, ${wedgeWords(wedge, units)}.`,
     count: 1,
     outlines: [
       [
@@ -101,27 +98,35 @@ export function wedgeParts(ask: Ask): readonly (TemplatePart | string)[] {
   ];
 }
 
-export function footPart(ask: Ask): TemplatePart | string | undefined {
+export function footPart({ ask, units }: OrderGiven): TemplatePart | string | undefined {
   const [side] = feetInUse(ask);
   if (side === undefined) return missingSentence('the template “Foot”', ['strut_count']);
-  const pad = numberOf(ask, 'foot_pad') ?? 0;
-  const count = feetInUse(ask).length;
+  const pads = feetInUse(ask).map((it) => padOrder(ask, it));
+  const thick = numberOf(ask, 'foot_pad') ?? 0;
+  const lacking =
+    thick === 0 && pads.some((it) => typeof it !== 'string' && needsPad(it)) ? ` ${NO_PAD}` : '';
   return flangePart(ask, side, {
     id: 'foot',
-    title: pad > 0 ? 'Foot, and its pad' : 'Foot',
+    title: thick > 0 ? 'Foot, and its pad' : 'Foot',
     says:
-      pad > 0
-        ? `The outline of a foot as it is mounted. Cut ${count} from sheet ${pad} mm thick.`
-        : 'The outline of a foot as it is mounted: lay it on the marks to see what is in its way.',
-    count: pad > 0 ? count : 0,
+      thick > 0
+        ? `The outline of a foot as it is mounted. Cut ${pads.length} from sheet ${length(thick, units)} thick.`
+        : `The outline of a foot as it is mounted: lay it on the marks to see what is in its way.${lacking}`,
+    ...(thick > 0 ? { thick: length(thick, units) } : {}),
+    count: thick > 0 ? pads.length : 0,
   });
 }
 
 /** Backing plates of one kind, with the bolts spread as on the flange. */
-export function platePart(ask: Ask, place: Place, id: string, title: string): TemplatePart | string {
+export function platePart(
+  { ask, units }: OrderGiven,
+  place: Place,
+  id: string,
+  title: string,
+): TemplatePart | string {
   const it = plateOrder(ask, place);
   const flange = flangeOf(ask, place);
-  const diameter = holeDiameter(ask);
+  const diameter = drillOf(ask)?.hole;
   if (typeof it === 'string') return it;
   if ('missing' in flange || diameter === undefined)
     return missingSentence(
@@ -139,8 +144,9 @@ export function platePart(ask: Ask, place: Place, id: string, title: string): Te
   return {
     id,
     title,
-    says: `Cut ${it.count * feet} from plate ${it.thickness} mm thick, and round the corners.`,
+    says: `Cut ${it.count * feet} from plate ${length(it.thickness, units)} thick, and round the corners.`,
     count: it.count * feet,
+    thick: length(it.thickness, units),
     outlines: [slab(it.width, it.height)],
     holes: mine.map(({ across, raised }) => ({ x: across - middle.x, y: raised - middle.y, diameter })),
     lines: [],

@@ -17,6 +17,8 @@ export interface TemplatePart {
   readonly says: string;
   /** How many are made of it; 0 for what is only marked. */
   readonly count: number;
+  /** What sheet or plate it is cut from; absent where there is none. */
+  readonly thick?: string;
   /** Closed outlines to cut. */
   readonly outlines: readonly (readonly Spot[])[];
   readonly holes: readonly TemplateHole[];

@@ -1,6 +1,5 @@
-import type { Profile } from '../../calc/transom/profile.ts';
-import type { Ask } from '../ask.ts';
 import { feetInUse } from '../feet.ts';
+import type { OrderGiven } from '../section.ts';
 import { footPart, platePart, shimPart, wedgeParts } from './flange-parts.ts';
 import { layoutParts } from './layout-parts.ts';
 import type { TemplatePart } from './part.ts';
@@ -12,15 +11,15 @@ export interface Templates {
 }
 
 /** Everything there is a template of, at true size: what is cut first, then what is marked on the boat. */
-export function templateParts(ask: Ask, profile: Profile = []): Templates {
-  const [side] = feetInUse(ask);
+export function templateParts(given: OrderGiven): Templates {
+  const [side] = feetInUse(given.ask);
   const found = [
-    shimPart(ask),
-    ...wedgeParts(ask),
-    footPart(ask),
-    platePart(ask, 'lower', 'plate-lower', 'Backing plate, lower bracket'),
-    ...(side === undefined ? [] : [platePart(ask, side, 'plate-foot', 'Backing plate, foot')]),
-    ...layoutParts(ask, profile),
+    shimPart(given),
+    ...wedgeParts(given),
+    footPart(given),
+    platePart(given, 'lower', 'plate-lower', 'Backing plate, lower bracket'),
+    ...(side === undefined ? [] : [platePart(given, side, 'plate-foot', 'Backing plate, foot')]),
+    ...layoutParts(given),
   ].filter((it) => it !== undefined);
   return {
     parts: found.filter((it) => typeof it !== 'string'),

@@ -1,5 +1,5 @@
 import { worstFirst } from '../../calc/limits/worst-first.ts';
-import { cellNamed } from '../../plan/book.ts';
+import { cellNamed, resultNamed } from '../../plan/book.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { standIns } from '../../plan/stand-ins.ts';
 import { formatValue } from '../../units/format-value.ts';
@@ -10,7 +10,11 @@ const TOLD = ['outside', 'no answer', 'near'];
 function line({ result, value, verdict, why }: LimitAnswer, plan: Plan): string {
   const cell = cellNamed(result) ?? plan.ownCells.find((it) => it.name === result);
   const shown =
-    value === undefined || !cell ? (why ?? '') : formatValue(value, cell.unit, { unit: plan.units });
+    value === undefined || !cell
+      ? (why ?? '')
+      : resultNamed(result)?.flag === true
+        ? ''
+        : formatValue(value, cell.unit, { unit: plan.units });
   return `${cell?.label ?? result}: ${verdict.state}${shown === '' ? '' : `, ${shown}`}`;
 }
 
@@ -20,7 +24,7 @@ export function mailLines(plan: Plan, judgement: Judgement): readonly string[] {
   const counts = TOLD.map((state) => `${told.filter((it) => it.verdict.state === state).length} ${state}`);
   return [
     `Limits: ${counts.join(', ')}.`,
-    `It rests on ${standIns(plan, null).length} stand-ins.`,
+    `It rests on ${standIns(plan).length} stand-ins.`,
     ...told.map((it) => line(it, plan)),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Ask } from '../../order/ask.ts';
+import { boltSizeWords, inchBoltWords } from '../../order/bolt-words.ts';
 import { type BoltOrder, boltOrder } from '../../order/bolts.ts';
 import { feetInUse, type Place, placeWords } from '../../order/feet.ts';
 import { stackOf } from '../../order/stack.ts';
@@ -10,7 +11,7 @@ import { type Column, type Row, table } from '../page/table.ts';
 const columnsIn = (units: Units): readonly Column[] => [
   { head: 'Place', width: 22 },
   { head: 'Bolts', width: 8, align: 'right', style: 'value' },
-  { head: 'Size and length', width: 24, style: 'value' },
+  { head: 'Size', width: 25, style: 'label' },
   { head: `From outside to inside, ${units === 'in' ? 'in' : 'mm'}`, share: 1, style: 'small' },
 ];
 
@@ -18,8 +19,8 @@ const columnsIn = (units: Units): readonly Column[] => [
 const bare = (mm: number, units: Units): string =>
   lengthPieces(mm, { unit: units === 'in' ? 'in' : 'mm' })[0]?.figure ?? '';
 
-const sizeWords = ({ diameter, length, rod }: BoltOrder): string =>
-  length === undefined ? `rod M${diameter} × ${rod ?? '?'}` : `M${diameter} × ${length}`;
+/** As it is sold, with the inch bolt to buy where metric ones are not. */
+const sizeWords = (bolt: BoltOrder): string => `${boltSizeWords(bolt)}\nor ${inchBoltWords(bolt)}`;
 
 const stackWords = (ask: Ask, bolt: BoltOrder, units: Units): string =>
   stackOf(ask, bolt)

@@ -1,7 +1,7 @@
 import type { Ask } from '../../order/ask.ts';
-import { length } from '../../order/list/words.ts';
 import { whyNotNested } from '../../order/strut-nest.ts';
 import { type StrutOrder, strutOrder } from '../../order/struts.ts';
+import { length } from '../../order/words.ts';
 import type { Units } from '../../plan/plan.ts';
 import { formatLength, lengthPieces } from '../../units/format-length.ts';
 import { joinPiece } from '../../units/piece.ts';
@@ -19,7 +19,7 @@ const RULE = 'Measure between the hinge pins once every hole is drilled; trim to
 
 /** Millimetres, and inches on a line of their own. */
 const lengthLines = (mm: number, units: Units): string =>
-  lengthPieces(mm, { unit: units, fraction: 32 }).map(joinPiece).join('\n');
+  lengthPieces(mm, { unit: units }).map(joinPiece).join('\n');
 
 function stockWords({ pieces, stock, nest }: StrutOrder, units: Units): string {
   const unit = units === 'in' ? 'in' : 'mm';

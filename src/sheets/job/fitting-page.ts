@@ -40,7 +40,7 @@ export function fittingPage(printout: Printout, input: SheetInput): void {
   if (y + needed <= last) {
     limitsBlock(sheet, input, x, heading(sheet, 'Limits, the worst first', x, y, width), width, last);
   } else {
-    sheet.text('The limits stand on the next sheet.', x, y + 1, { style: 'strong' });
+    sheet.text('The limits are on the next sheet.', x, y + 1, { style: 'strong' });
     const more = printout.sheet();
     const under = more.text('Job sheet: limits, the worst first', x, more.area.y, { style: 'page' }) + 2;
     limitsBlock(more, input, x, under, width, more.bottom);

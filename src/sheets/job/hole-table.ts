@@ -1,14 +1,12 @@
+import { type Cautions, holeCautions, stopWords } from '../../order/cautions.ts';
 import type { Hole, Holes } from '../../order/holes.ts';
 import type { Marked } from '../../order/marked.ts';
+import { signed } from '../../order/words.ts';
 import type { Units } from '../../plan/plan.ts';
 import { formatNumber } from '../../units/format-number.ts';
 import type { Sheet } from '../page/sheet.ts';
+import { stopPlate, stopPlateHeight } from '../page/stop-plate.ts';
 import { type Cell, type Column, headHeight, type Row, rowHeight, table } from '../page/table.ts';
-
-const signed = (value: number): string => {
-  const text = formatNumber(value, 'mm', 1).replace(' mm', '');
-  return value > 0 && !text.startsWith('0.0') ? `+${text}` : text.replace(/^−0\.0$/, '0.0');
-};
 
 const whole = (value: number): string => formatNumber(value, 'mm', 0).replace(' mm', '');
 
@@ -54,9 +52,9 @@ export const holeColumns = (units: Units): Column[] => [
 
 const row =
   (units: Units) =>
-  (hole: Hole, i: number): Row => ({
+  (hole: Hole): Row => ({
     cells: [
-      value(String(i + 1)),
+      value(String(hole.number)),
       hole.name,
       { text: hole.side, style: 'small' },
       ...marks(hole.acrossFace, units),
@@ -64,34 +62,47 @@ const row =
     ],
   });
 
-const notesOf = ({ notes, unanswered }: Holes): string =>
+/** The holes with what whoever drills them must know. */
+export interface HoleTable {
+  readonly holes: Holes;
+  readonly units: Units;
+  readonly cautions: Cautions;
+  readonly drills: readonly string[];
+}
+
+const notesOf = ({ holes: { notes, unanswered }, drills }: HoleTable): string =>
   [
     'Lay the tape level along the face from the centreline, and up the face from the waterline mark.',
     ...notes,
     ...unanswered,
+    ...drills.slice(0, 1),
   ].join(' ');
 
-export function holeTableHeight(sheet: Sheet, holes: Holes, units: Units, width: number): number {
-  const columns = holeColumns(units);
-  const rows = holes.holes.map(row(units));
+export function holeTableHeight(sheet: Sheet, it: HoleTable, width: number): number {
+  const columns = holeColumns(it.units);
+  const rows = it.holes.holes.map(row(it.units));
+  const stop = stopWords(it.cautions, 'sheet');
   return (
+    (stop === undefined ? 0 : stopPlateHeight(sheet, stop, width)) +
     headHeight(sheet, columns, width) +
-    rows.reduce((sum, it) => sum + rowHeight(sheet, it, columns, width), 0) +
-    sheet.textHeight(notesOf(holes), width, 'small') +
+    rows.reduce((sum, its) => sum + rowHeight(sheet, its, columns, width), 0) +
+    holeCautions(it.cautions).reduce((sum, words) => sum + sheet.textHeight(words, width, 'label'), 0) +
+    sheet.textHeight(notesOf(it), width, 'small') +
     2
   );
 }
 
-/** Every hole as one marks it, to the nearest mm and 1/32 in, with what the rounding adds; gives back the y under it. */
-export function holeTable(
-  sheet: Sheet,
-  holes: Holes,
-  units: Units,
-  x: number,
-  y: number,
-  width: number,
-): number {
-  const foot =
-    holes.holes.length === 0 ? y : table(sheet, holeColumns(units), holes.holes.map(row(units)), x, y, width);
-  return sheet.text(notesOf(holes), x, foot + 1, { style: 'small', width }) + 1;
+/**
+ * Every hole as one marks it, to the nearest mm and 1/32 in, with what the rounding adds, and with what stops the work or
+ * is to be read first; gives back the y under it.
+ */
+export function holeTable(sheet: Sheet, it: HoleTable, x: number, y: number, width: number): number {
+  const { units, cautions } = it;
+  const { holes } = it.holes;
+  const stop = stopWords(cautions, 'sheet');
+  const top = stop === undefined ? y : stopPlate(sheet, stop, x, y, width);
+  let at = holes.length === 0 ? top : table(sheet, holeColumns(units), holes.map(row(units)), x, top, width);
+  at += 1;
+  for (const words of holeCautions(cautions)) at = sheet.text(words, x, at, { style: 'label', width });
+  return sheet.text(notesOf(it), x, at, { style: 'small', width }) + 1;
 }

@@ -39,7 +39,7 @@ export function markingDrawings(
   });
   const left: Area = { x: area.x, y, width: area.width * SIDE, height: area.height - (y - area.y) };
   const right: Area = { ...left, x: area.x + area.width * SIDE + GAP, width: area.width * (1 - SIDE) - GAP };
-  sheet.text('From astern: from the centreline, and up the face from the mark', right.x, area.y, {
+  sheet.text('From astern: along the face from the centreline, and up it from the mark', right.x, area.y, {
     style: 'small',
   });
   const inner: Area = {

@@ -25,13 +25,13 @@ interface Together {
   readonly numbers: string;
 }
 
-function together(all: readonly Hole[], its: readonly Hole[], at: (hole: Hole) => number): Together[] {
+function together(its: readonly Hole[], at: (hole: Hole) => number): Together[] {
   const first = its.filter((it, i) => its.findIndex((other) => Math.abs(at(other) - at(it)) < 0.05) === i);
   return first.map((hole) => ({
     hole,
     numbers: its
       .filter((it) => Math.abs(at(it) - at(hole)) < 0.05)
-      .map((it) => all.indexOf(it) + 1)
+      .map((it) => it.number)
       .join(', '),
   }));
 }
@@ -87,11 +87,10 @@ function row(sheet: Sheet, its: readonly Lettered[], high: number, area: Area, i
 
 const rowOfHoles = (all: readonly Hole[], units: Units, on: OnSheet, isUnder: boolean): Lettered[] =>
   together(
-    all,
     all.filter((it) => (it.place === 'lower') === isUnder),
     across,
   ).map(({ hole, numbers }) => ({
-    lines: figures(numbers, hole.across, units),
+    lines: figures(numbers, hole.acrossFace, units),
     to: on(across(hole), hole.height.exact),
     room: WIDE,
   }));
@@ -112,7 +111,7 @@ function rowOfKeepOuts(keepOuts: readonly KeepOut[], on: OnSheet, beside: readon
 
 /** Distances up the face, at the right, each with a line to its holes. */
 function upColumn(sheet: Sheet, all: readonly Hole[], units: Units, area: Area, on: OnSheet): void {
-  const its = together(all, all, (it) => it.upFace.exact);
+  const its = together(all, (it) => it.upFace.exact);
   const high = linesIn(units) * line;
   const left = area.x + area.width - BESIDE + 6;
   const middles = its.map(({ hole }) => on(0, hole.height.exact)[1]);

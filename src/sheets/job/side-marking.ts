@@ -4,6 +4,7 @@ import type { Outline, Scene, Shape } from '../../drawings/scene.ts';
 import { boxOfShapes, isDrawn, polyline } from '../../drawings/shapes.ts';
 import { sideView } from '../../drawings/side/side-view.ts';
 import type { Values } from '../../drawings/values.ts';
+import { marked } from '../../order/marked.ts';
 import type { Units } from '../../plan/plan.ts';
 
 /** What is not bolted to the transom needs no place on a drawing to mark by. */
@@ -15,10 +16,17 @@ const kept = (shape: Shape): boolean =>
   shape.kind === 'level' ||
   (shape.kind === 'label' && shape.role === 'reason');
 
+/** Heights in inches as everything on the sheet that is marked: to the tape's 32nds. */
+function onTape(shape: Shape, units: Units): Shape {
+  if (shape.kind !== 'level' || units === 'mm') return shape;
+  const inches = `${marked(shape.height).inches} in`;
+  return { ...shape, figure: units === 'in' ? { first: inches } : { ...shape.figure, second: inches } };
+}
+
 /** From the side: the heights at which brackets and feet are marked, on the face as measured where it is followed. */
 export function sideMarking(values: Values, units: Units, profile: MeasuredProfile = []): Scene {
   const scene = sideView(values, { unit: units, ...(profile.length === 0 ? {} : { profile }) });
-  const shapes = scene.shapes.filter(kept);
+  const shapes = scene.shapes.filter(kept).map((it) => onTape(it, units));
   const box = boxOfShapes(shapes.filter((it): it is Outline => isDrawn(it))) ?? scene.box;
   return {
     ...scene,

@@ -9,4 +9,6 @@ export interface PrintFacts {
   readonly date: string;
   readonly version: string;
   readonly standIns: number;
+  /** Stands across the head of every sheet: why nobody drills by it. */
+  readonly stop?: string;
 }

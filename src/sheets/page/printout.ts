@@ -2,6 +2,7 @@ import type { Lettering } from '../lettering/lettering.ts';
 import { type PaperName, papers } from './paper.ts';
 import type { PrintFacts } from './print-facts.ts';
 import { Sheet } from './sheet.ts';
+import { headPlate } from './stop-plate.ts';
 import { titleBlock } from './title-block.ts';
 
 /** Sheets that are printed together. `sheet()` opens the next one; `finish()` numbers them once all are made. */
@@ -19,6 +20,7 @@ export class Printout {
 
   sheet(): Sheet {
     const sheet = new Sheet(papers[this.#paper], this.#lettering);
+    if (this.facts.stop !== undefined) headPlate(sheet, this.facts.stop);
     this.sheets.push(sheet);
     return sheet;
   }

@@ -52,7 +52,7 @@ export const baseline = ({ size, line }: Style): number => (line + CAPITALS * si
 export class Sheet {
   readonly paper: Paper;
   readonly lettering: Lettering;
-  readonly area: Area;
+  area: Area;
   readonly marks: Mark[] = [];
   /** What the title block says of scale, as in `1:10`; absent: not to scale. */
   scale: string | undefined;

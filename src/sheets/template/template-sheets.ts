@@ -1,8 +1,9 @@
+import { stopWords } from '../../order/cautions.ts';
 import { extentOf, type TemplatePart } from '../../order/template/part.ts';
 import type { Printout } from '../page/printout.ts';
 import { SCALE_BARS, scaleBars } from '../page/scale-bars.ts';
 import type { Sheet } from '../page/sheet.ts';
-import { printoutFor, type SheetInput } from '../sheet-input.ts';
+import { cautionsOf, printoutFor, type SheetInput } from '../sheet-input.ts';
 import { drawTile } from './draw-tile.ts';
 import { templatesOf } from './templates-of.ts';
 import { type Size, type Tile, tilesOf } from './tiles.ts';
@@ -47,7 +48,7 @@ function head(sheet: Sheet, part: TemplatePart, tile: Tile, isTurned: boolean): 
 
 /** Shims, wedge, feet, plates and holes at true size, in pieces where they are larger than a page. */
 export function templateSheets(input: SheetInput): Printout {
-  const printout = printoutFor(input, 'templates');
+  const printout = printoutFor(input, 'templates', stopWords(cautionsOf(input), 'sheet'));
   const { parts, unanswered } = templatesOf(input);
   for (const whole of parts) {
     let sheet = printout.sheet();

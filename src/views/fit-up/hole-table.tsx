@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { holesOf } from '../../order/holes.ts';
-import { markWords } from '../../order/list/words.ts';
 import { profileOf } from '../../order/profile-of.ts';
+import { markWords } from '../../order/words.ts';
 import { Action } from '../parts/action.tsx';
 import { usePlan } from '../use-session.ts';
 import { useWorkGiven } from './use-work.ts';
@@ -25,7 +25,7 @@ export function HoleTable({ of }: Props) {
 
 function Rows({ of }: Props) {
   const { ask, units } = useWorkGiven();
-  const { holes, unanswered, notes } = holesOf(ask, profileOf(ask, usePlan()));
+  const { holes, unanswered, notes } = holesOf(ask, units, profileOf(ask, usePlan()));
   return (
     <>
       <table className="fit-up-table type-small" data-holes={of}>
@@ -41,11 +41,11 @@ function Rows({ of }: Props) {
           </tr>
         </thead>
         <tbody>
-          {holes.map((hole, i) =>
+          {holes.map((hole) =>
             (hole.place === 'lower') === (of === 'lower') ? (
               <tr key={hole.name}>
                 <th scope="row">
-                  {i + 1}. {hole.name}
+                  {hole.number}. {hole.name}
                 </th>
                 <td>
                   {markWords(hole.acrossFace, units)} {hole.side}

@@ -30,6 +30,7 @@ export function OrderView({ onSave }: Props) {
       </p>
       {ready && box !== undefined && (
         <>
+          {order.stop !== undefined && <p className="order-stop type-small">{order.stop}</p>}
           {order.sections.map((section) => (
             <Section key={section.title} section={section} narrow={box.width < COLUMNS_NEED} />
           ))}
@@ -41,11 +42,12 @@ export function OrderView({ onSave }: Props) {
 }
 
 function Section({ section, narrow }: { readonly section: ListedSection; readonly narrow: boolean }) {
-  const { title, lead, tables, notes, unanswered, standsOn } = section;
+  const { title, lead, stop, tables, notes, unanswered, standsOn } = section;
   return (
     <section className="order-section">
       <h3 className="type-section">{title}</h3>
       <p className="type-small base-soft">{lead}</p>
+      {stop !== undefined && <p className="order-stop type-small">{stop}</p>}
       {unanswered.map((why) => (
         <p key={why} className="order-why type-small">
           {why}

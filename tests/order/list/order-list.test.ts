@@ -100,7 +100,7 @@ describe('the order list', () => {
       listOf({ transom_camber_radius: 1000, transom_rake: 0, foot_width: 60, foot_height: 120 }),
     );
     expect(words).toContain(
-      'Flange upright: none, the sealant fills 0.5 mm (1⁄64 in). Flange lying: hollowed 1.8 mm (5⁄64 in). It is mounted upright.',
+      'Hollow, flange upright: none, the sealant fills 0.5 mm (1⁄64 in). Flange lying: hollowed 1.8 mm (5⁄64 in). It is mounted upright.',
     );
     expect(words).toContain('Hollow the sheet next to the hull by 5.0 mm');
   });

@@ -7,7 +7,8 @@ import type { Inputs } from '../../workbook/model-case.ts';
 import { caseAsk } from '../case-ask.ts';
 
 const ABOUT = 'Žluťásek, base values.\nMillimetres <true> size.';
-const partsOf = (changes: Inputs = {}) => templateParts(caseAsk(changes)).parts;
+const partsOf = (changes: Inputs = {}) =>
+  templateParts({ ask: caseAsk(changes), units: 'mm', profile: [] }).parts;
 
 interface Entity {
   readonly type: string;
@@ -147,7 +148,11 @@ describe('templates as SVG', () => {
 describe('what has no template', () => {
   it('says so, and the rest is there', () => {
     const ask = caseAsk();
-    const { parts, unanswered } = templateParts((name) => (name === 'foot_width' ? null : ask(name)));
+    const { parts, unanswered } = templateParts({
+      ask: (name) => (name === 'foot_width' ? null : ask(name)),
+      units: 'mm',
+      profile: [],
+    });
     expect(parts.map((it) => it.id)).toEqual(['shim', 'plate-lower', 'holes-lower']);
     expect(unanswered.length).toBeGreaterThan(0);
     expect(unanswered[0]).toMatch(/^No answer for the template “Foot”: “.+” has no value\.$/);

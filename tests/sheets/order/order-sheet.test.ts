@@ -12,7 +12,7 @@ describe.each(PAPERS)('the order list on %s', (paper) => {
     const text = pages.map(textOf).join(' ').replaceAll('\u00a0', ' ');
     // ISO 888: a grip of 87 with washers, nut and two threads reaches 106.7.
     for (const said of [
-      'M12 × 110 mm',
+      'M12 × 110',
       '2 locking',
       '1⁄2-13 × 4 1⁄2 in',
       'Epoxy bed',

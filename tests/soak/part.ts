@@ -6,4 +6,4 @@ export interface SoakLine {
 }
 
 /** A part of the long run, which gives its lines as they come. */
-export type SoakPart = () => Iterable<SoakLine>;
+export type SoakPart = () => Iterable<SoakLine> | AsyncIterable<SoakLine>;

@@ -1,6 +1,7 @@
 import '../../src/cli/sound-compiler.ts';
 import { soakBodies } from './bodies.ts';
 import { soakChances } from './chances.ts';
+import { soakPaper } from './paper.ts';
 import type { SoakPart } from './part.ts';
 import { soakReplay } from './replay.ts';
 import { soakSecondModel } from './second-model.ts';
@@ -8,6 +9,7 @@ import { soakShares } from './shares.ts';
 
 /** Every part of the long run; `npm run soak -- WORD` runs those whose name holds the word. */
 const PARTS: Readonly<Record<string, SoakPart>> = {
+  paper: soakPaper,
   chances: soakChances,
   shares: soakShares,
   replay: soakReplay,
@@ -19,7 +21,7 @@ const [word = ''] = process.argv.slice(2);
 let [passed, failed] = [0, 0];
 for (const [part, run] of Object.entries(PARTS)) {
   if (!part.includes(word)) continue;
-  for (const { name, says, ok } of run()) {
+  for await (const { name, says, ok } of run()) {
     console.log(`${ok ? 'holds ' : 'FAILS '} ${name}: ${says}`);
     if (ok) passed++;
     else failed++;

@@ -40,7 +40,14 @@ export function FocusKeeper() {
         }
       });
     };
-    const observer = new MutationObserver(check);
+    // A view that knows better where the focus belongs puts it there first.
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const observer = new MutationObserver(() => {
+      timer ??= setTimeout(() => {
+        timer = undefined;
+        check();
+      });
+    });
     observer.observe(document.body, {
       childList: true,
       subtree: true,
@@ -51,6 +58,7 @@ export function FocusKeeper() {
     document.addEventListener('focusout', forget);
     return () => {
       observer.disconnect();
+      clearTimeout(timer);
       document.removeEventListener('focusin', follow);
       document.removeEventListener('focusout', forget);
     };

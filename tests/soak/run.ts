@@ -6,12 +6,14 @@ import type { SoakPart } from './part.ts';
 import { soakReplay } from './replay.ts';
 import { soakSecondModel } from './second-model.ts';
 import { soakShares } from './shares.ts';
+import { soakSurvey } from './survey.ts';
 
 /** Every part of the long run; `npm run soak -- WORD` runs those whose name holds the word. */
 const PARTS: Readonly<Record<string, SoakPart>> = {
   paper: soakPaper,
   chances: soakChances,
   shares: soakShares,
+  survey: soakSurvey,
   replay: soakReplay,
   bodies: soakBodies,
   'second model': soakSecondModel,

@@ -55,10 +55,15 @@ describe('sentences about the spread', () => {
   it('name the law of every reading', () => {
     const words = studyWords(plan);
     expect(lawsSentence(surveyErrors(plan, null), words)).toBe(
-      'How each may be off: 31 readings are spread evenly across their ±, the transom’s plumb line is as far off as ' +
-        'the scatter of its rows says (Student’s t, 6 degrees of freedom), the rudder’s plumb line is as far off as ' +
-        'the scatter of its rows says (Student’s t, 2 degrees of freedom) and the straightedge across the transom is ' +
-        'as far off as the scatter of its rows says (Student’s t, 5 degrees of freedom).',
+      'How each may be off: 31 readings are spread evenly across their ±; the transom’s plumb line, the rudder’s ' +
+        'plumb line and the straightedge across the transom are as far off as the scatter of their rows says ' +
+        '(Student’s t, 6, 2 and 5 degrees of freedom).',
+    );
+    const two = surveyErrors(plan, null).flatMap((it) =>
+      it.fit === undefined ? [] : [{ ...it, fit: { ...it.fit, of: 'rudder_readings', freedom: null } }],
+    );
+    expect(lawsSentence(two, words)).toBe(
+      'How each may be off: the rudder’s plumb line is bell-shaped, by the ± of its rows, whose scatter tells nothing.',
     );
     const bell = { name: 'transom_top', value: 900, offBy: 2, law: 'normal' } as const;
     expect(lawsSentence([bell], words)).toBe(

@@ -1,5 +1,6 @@
 import { stepOf } from '../../plan/step-of.ts';
 import { freeChoices, freedAmong, heldBy, usuallyFreed } from '../../session/studies/free-choices.ts';
+import { leftOutSentence } from '../../session/studies/left-out.ts';
 import { proposalsAsk } from '../../session/studies/proposals-ask.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { inputsOf, type Mount } from '../../studies/proposals/ask.ts';
@@ -49,7 +50,7 @@ export const proposals: Kind<'proposals'> = {
       stepOf: (cell) => stepOf(cell, plan.units),
     });
   },
-  says(found, { plan }, ask) {
+  says(found, { plan, scenario }, ask) {
     const words = studyWords(plan);
     const inputs = inputsOf(ask);
     const changes = (mount: Mount): string => changeWords(mount, ask.present, ask.freed, inputs, words);
@@ -61,6 +62,7 @@ export const proposals: Kind<'proposals'> = {
         ...conflict.loosenings.map((it) => looseningSentence(it, words)),
       ];
     }
-    return found.proposals.map((it) => `${changes(it)}. ${proposalSentence(it, words)}`);
+    const said = found.proposals.map((it) => `${changes(it)}. ${proposalSentence(it, words)}`);
+    return [...said, leftOutSentence(plan, scenario, 'Left out of their odds')];
   },
 };

@@ -23,7 +23,7 @@ function exact(plan: Plan, scenario: string | null): readonly string[] {
 }
 
 /** What no study of how far readings may be off looks at, as one sentence. */
-export function leftOutSentence(plan: Plan, scenario: string | null): string {
+export function leftOutSentence(plan: Plan, scenario: string | null, says = 'Left out'): string {
   const words = studyWords(plan);
   const out = [
     'a misread figure',
@@ -36,5 +36,5 @@ export function leftOutSentence(plan: Plan, scenario: string | null): string {
     const named = still.length > 3 ? [...still.slice(0, 3), `${still.length - 3} more`] : still;
     out.push(`the ± of ${listed(named)}, where what is followed has none`);
   }
-  return `Left out: ${listed(out)}.`;
+  return `${says}: ${listed(out)}.`;
 }

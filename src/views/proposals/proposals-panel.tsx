@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import type { Session } from '../../session/session.ts';
+import { leftOutSentence } from '../../session/studies/left-out.ts';
 import { freeIn, proposalsCall } from '../../session/studies/proposals-call.ts';
 import { studyWords } from '../../session/study-words.ts';
 import { tryValues } from '../../session/try-values.ts';
@@ -92,6 +93,9 @@ export function ProposalsPanel() {
             ))}
           </ol>
           <ProposalsTable found={found} words={words} />
+          <p className="type-small base-soft">
+            {leftOutSentence(plan, plan.active, 'Left out of their odds')}
+          </p>
         </>
       )}
     </section>

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { orderOfWork } from '../../src/fitting/order-of-work.ts';
 import { stopPoints } from '../../src/fitting/stop-points.ts';
+import { inputNamed } from '../../src/plan/book.ts';
 import { NOTES } from '../../src/session/not-judged/notes.ts';
 import { jobSheet } from '../../src/sheets/job/job-sheet.ts';
 import { orderSheet } from '../../src/sheets/order/order-sheet.ts';
@@ -57,6 +58,30 @@ describe('figures of the trade, common practice without a source, are shown to n
 
   it.each(FIGURES)('%s', (_, said) => {
     for (const [where, text] of texts) expect(text, where).not.toMatch(said);
+  });
+
+  it('no stand-in, and no demo plan’s gear, has one of them rounded', () => {
+    const figures = {
+      bearing_gap_min: 2 * 25.4,
+      bearing_gap_max: 10 * 25.4,
+      drive_overlap: 6 * 25.4,
+      single_strut_max: 18 * 25.4,
+      strut_supply_length: 31 * 25.4,
+      spread_min: 40,
+      spread_max: 80,
+      bolt_diameter: 10,
+      hole_border_min: 3 * 12,
+    } as const;
+    const demos = filesIn('demo-data', /\.json$/).map((file) => demoPlan(basename(file, '.plan.json')));
+    for (const [name, figure] of Object.entries(figures)) {
+      const held = [
+        inputNamed(name as keyof typeof figures)?.value,
+        ...demos.map((it) => it.inputs.get(name)?.value),
+      ];
+      expect(held).toHaveLength(6);
+      for (const value of held)
+        expect([name, Math.abs(Number(value) / figure - 1) > 0.1]).toEqual([name, true]);
+    }
   });
 
   it('the methods stay: upright against the boat and not the level, trial tubes, a sleeve as the manual shows', () => {

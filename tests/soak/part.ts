@@ -5,5 +5,5 @@ export interface SoakLine {
   readonly ok: boolean;
 }
 
-/** A part of the long run, which gives its lines as they come. */
-export type SoakPart = () => Iterable<SoakLine> | AsyncIterable<SoakLine>;
+/** A part of the long run, which gives its lines as they come; `only` narrows it to what holds that word. */
+export type SoakPart = (only: string) => Iterable<SoakLine> | AsyncIterable<SoakLine>;

@@ -1,0 +1,55 @@
+/** Changes that leave every answer of the library as it is: the file, the line of source, what is changed, and why. */
+export const SAME_ANSWERS: readonly (readonly [file: string, line: RegExp, says: RegExp, why: string])[] = [
+  ['cutting/cut.ts', /STEPS_FOR/, /_000_000/, 'a bound on work that two pieces never meet'],
+  [
+    'cutting/cut.ts',
+    /\(pieces\.length - 1\) \* kerf <= supply/,
+    /pieces\.length - 1/,
+    'only two pieces are asked whether they fit',
+  ],
+  [
+    'cutting/cut.ts',
+    /sort\(|sorted\.length === 1/,
+    /./,
+    'one or two pieces come out alike, in either order and by the search',
+  ],
+  [
+    'cutting/cut.ts',
+    /second !== undefined &&/,
+    /undefined|0 → 1/,
+    'a short cut: the longer road says the same',
+  ],
+  ['cutting/cut.ts', /Math\.max\(0, \.\.\.plan/, /Math\.max/, 'what is left is never below 0'],
+  ['bolt-length.ts', /HAIR =/, /1e-9/, 'an allowance for rounding'],
+  [
+    'fasteners/iso.ts',
+    /^ {2}6, 8, 10, 12/,
+    /^(6|8|10|12) →/,
+    'shorter than washers, nut and thread of any bolt',
+  ],
+  ['calc/angle.ts', /radians = /, /PER_DEGREE/, 'no library function asks for radians'],
+  [
+    'struts/pair-forces.ts',
+    /1 \/ \(size \|\| 1\)/,
+    /\|\||1 → 2/,
+    'a strut without length has no answer either way',
+  ],
+  ['struts/pair-forces.ts', /SINGULAR/, /^(?!Math\.abs\(turn\) )/, 'an allowance for rounding'],
+  ['struts/arms.ts', /PARALLEL/, /^(?!Math\.abs\(turn\) )/, 'an allowance for rounding'],
+  ['calc/vector.ts', /length\(a\)|const length/, /./, 'no library function asks for a length'],
+  [
+    'packing-factor.ts',
+    /diameter \/ 3/,
+    /Math\.min|3 →|1 →/,
+    'both branches come to 1 at a third of the diameter',
+  ],
+  ['foot-pull.ts', /count > 2/, /2 → 3/, 'bolts come in twos'],
+  ['foot-pull.ts', /level\.z/, /normal\.y \* level\.z/, 'what runs level has no part upward'],
+  ['limits/judge.ts', /POSITIVE_INFINITY \? ZERO/, /\|\|/, 'a limit has a bound'],
+  [
+    'limits/judge.ts',
+    /it\.applies === undefined \|\|/,
+    /\|\||isNaN/,
+    'what is missing has no finite room either',
+  ],
+];

@@ -95,9 +95,9 @@ export async function* soakMutants(only: string): AsyncIterable<SoakLine> {
     const same: string[] = [];
     for (const mutation of mutations) {
       const line = lines[mutation.line - 1] as string;
-      const says = `line ${mutation.line}: ${mutation.says.replace(/\s+/g, ' ')}`;
+      const says = `line ${mutation.line}: ${mutation.says}`;
       const known = SAME_ANSWERS.find(
-        ([file, on, what]) => path.endsWith(file) && on.test(line) && what.test(mutation.says),
+        ([file, on, changes]) => path.endsWith(file) && line.includes(on) && changes.includes(mutation.says),
       );
       if (known !== undefined) {
         same.push(`${says} (${known[3]})`);

@@ -85,8 +85,9 @@ const wedge = (edge: number, height: number, aft: number, slope: number, side: n
   const thin = Math.min(a, b);
   return { middle: edge + between(0) - thin, thick: edge + Math.max(a, b) - thin };
 };
+type W = [edge: number, height: number, aft: number, slope: number, side: number];
 const wedgeGiven = (it: Draw) => [
-  false,
+  it.share() < 0.2,
   it.between(2, 9),
   it.between(80, 220),
   lean(it),
@@ -227,19 +228,22 @@ export const place: readonly Apart[] = [
     road: 'looking at every height',
     draw: (it) => {
       const from = it.between(-100, 400);
-      return [
-        it.between(20, 90),
-        from,
-        from + it.between(-40, 700),
-        it.between(-200, 200),
-        it.between(100, 400),
-        it.between(150, 400),
-        lean(it),
-        it.between(-40, 40),
-        radius(it),
-        maybeProfile(it),
-        lean(it),
-      ];
+      const to = from + it.between(-40, 700);
+      const place = [it.between(20, 90), from, to, it.between(-200, 200), it.between(100, 400)];
+      const [low, aft] = [it.between(150, 400), lean(it)];
+      // Where the face runs nearly along the shaft, the nearest height lies between the ends.
+      if (it.share() < 0.5) {
+        return [
+          ...place,
+          low,
+          aft,
+          aft + it.between(-1.5, 1.5),
+          it.between(700, 1500),
+          [],
+          it.between(8, 15),
+        ];
+      }
+      return [...place, low, aft, it.between(-40, 40), radius(it), maybeProfile(it), lean(it)];
     },
     answer: (forward, from, to, y, x, low, aft, rake, r, rows: Rows, side) => {
       if (from > to) return null;
@@ -278,19 +282,20 @@ export const place: readonly Apart[] = [
     id: 'WEDGE_MIDDLE',
     road: 'the two planes it lies between, at both edges and at the middle',
     draw: wedgeGiven,
-    answer: (_, edge, height, aft, slope, side) => wedge(edge, height, aft, slope, side).middle,
+    answer: (hinged, ...given: W) => (hinged ? 0 : wedge(...given).middle),
   },
   {
     id: 'WEDGE_THICK_EDGE',
     road: 'the two planes it lies between, at both edges',
     draw: wedgeGiven,
-    answer: (_, edge, height, aft, slope, side) => wedge(edge, height, aft, slope, side).thick,
+    answer: (hinged, ...given: W) => (hinged ? 0 : wedge(...given).thick),
   },
   {
     id: 'WEDGE_ANGLE',
     road: 'the angle between two directions',
-    draw: (it) => [false, lean(it), it.between(-40, 40)],
-    answer: (_, aft, slope) => {
+    draw: (it) => [it.share() < 0.2, lean(it), it.between(-40, 40)],
+    answer: (hinged, aft, slope) => {
+      if (hinged) return 0;
       const [a, b]: [V, V] = [shaftDirection(aft, 0), shaftDirection(slope, 0)];
       return deg(Math.atan2(Math.abs(a[0] * b[2] - a[2] * b[0]), dot(a, b)));
     },

@@ -169,7 +169,10 @@ export const struts: readonly Apart[] = [
   {
     id: 'STRUT_RISE',
     road: 'the sine of the rise: height over length',
-    draw: (it) => [...place(it), ...place(it)],
+    draw: (it) => {
+      const [a, b] = [place(it), place(it)];
+      return it.share() < 0.2 ? [...a, ...b.slice(0, 2), a[2] as number] : [...a, ...b];
+    },
     answer: (a, b, c, d, e, f) => deg(Math.asin(Math.abs(f - c) / size([d - a, e - b, f - c]))),
   },
   {

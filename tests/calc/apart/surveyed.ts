@@ -330,7 +330,7 @@ export const surveyed: readonly Apart[] = [
     id: 'SUSPICIOUS_ROWS',
     road: 'each row left out in turn and foretold by the rest; Student’s t by quadrature',
     draw: (it) => {
-      const rows = readings(it, 4);
+      const rows = readings(it);
       for (const row of rows) if (it.share() < 0.25) row[1] = (row[1] as number) + it.between(-60, 60);
       return [rows, it.between(0.5, 4)];
     },

@@ -73,10 +73,16 @@ export function mutationsOf(source: string): Mutation[] {
   const found: Mutation[] = [];
   const textOf = (it: Node): string => source.slice(it.start, it.end);
   const lineOf = (at: number): number => source.slice(0, at).split('\n').length;
-  const put = (it: Node, text: string): void => {
+  const put = (it: Node, text: string, within = ''): void => {
     const now = textOf(it);
     if (text !== now)
-      found.push({ start: it.start, end: it.end, text, line: lineOf(it.start), says: `${now} → ${text}` });
+      found.push({
+        start: it.start,
+        end: it.end,
+        text,
+        line: lineOf(it.start),
+        says: `${now} → ${text}${within}`.replace(/\s+/g, ' '),
+      });
   };
 
   const binary = (it: Node): void => {
@@ -124,13 +130,19 @@ export function mutationsOf(source: string): Mutation[] {
     }
   };
 
-  const literal = (it: Node): void => {
+  /** A figure is told with what it stands in, as the same one may stand in a line twice. */
+  const literal = (it: Node, parent: Node | undefined): void => {
     if (typeof it.value !== 'number') return;
     // A whole number may be a count, which a tenth more would leave as it is.
-    put(it, String(Number.isInteger(it.value) && it.value < 100 ? it.value + 1 : it.value * 1.1));
+    const other = Number.isInteger(it.value) && it.value < 100 ? it.value + 1 : it.value * 1.1;
+    put(
+      it,
+      String(other),
+      /^(Binary|Logical|Call)Expression$/.test(parent?.type ?? '') ? ` in ${textOf(parent as Node)}` : '',
+    );
   };
 
-  const visit = (it: Node, inRecord: boolean): void => {
+  const visit = (it: Node, inRecord: boolean, parent?: Node): void => {
     if (SKIPPED.has(it.type) || it.type.startsWith('TS')) {
       // A value under a type's word is a value all the same.
       if (isNode(it.expression)) visit(it.expression, inRecord);
@@ -140,7 +152,7 @@ export function mutationsOf(source: string): Mutation[] {
     if (!inRecord) {
       if (it.type === 'BinaryExpression') binary(it);
       if (it.type === 'CallExpression') call(it);
-      if (it.type === 'Literal') literal(it);
+      if (it.type === 'Literal') literal(it, parent);
       if (it.type === 'UnaryExpression' && it.operator === '-') put(it, `(${textOf(it.argument as Node)})`);
       if (it.type === 'UnaryExpression' && it.operator === '!') put(it, `(${textOf(it.argument as Node)})`);
       // What stands in for a figure that is always there is for the types alone.
@@ -181,7 +193,7 @@ export function mutationsOf(source: string): Mutation[] {
       )
         continue;
       for (const node of Array.isArray(child) ? child : [child])
-        if (isNode(node)) visit(node, inRecord || isRecord);
+        if (isNode(node)) visit(node, inRecord || isRecord, it);
     }
   };
 

@@ -11,6 +11,8 @@ import { SessionContext } from '../views/use-session.ts';
 import { App } from './app.tsx';
 import { boot } from './boot.ts';
 import { Kept } from './kept.ts';
+import { LastResort } from './last-resort.tsx';
+import { savePlan } from './save-plan.ts';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('The page has no place to stand in.');
@@ -21,7 +23,9 @@ const kept = new Kept();
 createRoot(page).render(
   <StrictMode>
     <SessionContext value={session}>
-      <App kept={kept} />
+      <LastResort onSave={() => savePlan(session.plan)}>
+        <App kept={kept} />
+      </LastResort>
     </SessionContext>
   </StrictMode>,
 );

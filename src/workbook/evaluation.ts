@@ -16,6 +16,8 @@ export interface Evaluation {
     readonly state: string;
     readonly room: number | null;
     readonly room_ratio: number | null;
+    /** Why there is no answer, where there is none. */
+    readonly why?: string;
   }[];
   readonly least_room: { readonly name: string; readonly value: number } | null;
   readonly unanswered: number;
@@ -31,6 +33,7 @@ const limitRow = (it: LimitAnswer): Evaluation['limits'][number] => {
     state: it.verdict.state,
     room: it.verdict.room ?? null,
     room_ratio: it.verdict.ratio ?? null,
+    ...(it.why === undefined ? {} : { why: it.why }),
   };
 };
 

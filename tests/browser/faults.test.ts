@@ -1,5 +1,8 @@
+import { text } from 'node:stream/consumers';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { openPlan } from '../../src/plan/file/open-plan.ts';
+import { readingOf } from '../../src/plan/plan.ts';
 import { goTo, openPages, stateOf } from './page.ts';
 
 const ENGINE = /\/assets\/engine-[^/]*\.js$/;
@@ -10,12 +13,12 @@ const plate = (page: Page) => page.locator('.plate');
 async function withFailingEngine(page: Page): Promise<void> {
   await page.route(ENGINE, async (route) => {
     const answer = await route.fetch();
-    const text = await answer.text();
-    const failing = text.replace(
+    const source = await answer.text();
+    const failing = source.replace(
       /([\s;}])batch\((\w+)\)\{/,
       '$1batch($2){if(globalThis.engineFails)throw new Error("injected");',
     );
-    if (failing === text) throw new Error('The engine has no place for the switch.');
+    if (failing === source) throw new Error('The engine has no place for the switch.');
     await route.fulfill({ response: answer, body: failing });
   });
 }
@@ -73,6 +76,25 @@ describe('a fault', () => {
     await expect.poll(() => stateOf(page, 'rudder_gap')).toMatch(/outside|near|inside/);
   });
 
+  it('of the page itself leaves the plan, which can be saved', async () => {
+    const { page } = await open();
+    await expect.poll(() => page.locator('.title-kept').textContent()).toContain('in this browser');
+    const field = page.locator('[data-input="shim_count"]').first();
+    await field.fill('5');
+    await page.evaluate(() => {
+      Date.prototype.toLocaleTimeString = () => {
+        throw new Error('injected');
+      };
+    });
+    await field.press('Enter');
+    await expect.poll(() => plate(page).textContent()).toContain('It stopped: injected.');
+    const [file] = await Promise.all([page.waitForEvent('download'), press(page, 'Save the plan as a file')]);
+    const saved = openPlan(await text(await file.createReadStream()));
+    expect(saved.ok && readingOf(saved.plan, 'shim_count')?.value).toBe(5);
+    await press(page, 'Load the page again');
+    await expect.poll(() => field.inputValue()).toBe('5');
+  });
+
   it('of a part that cannot be loaded is said in its place, and trying again mends it', async () => {
     const { page } = await open();
     await page.route(/\/assets\/.*\.(js|css)$/, (route) => route.abort());
@@ -91,22 +113,30 @@ describe('a fault', () => {
   ])('of a studies’ worker that %s is noticed within a second, and its study answers', async (_, end) => {
     const { page } = await open();
     await expect.poll(() => page.workers().length).toBe(1);
-    await goTo(page, 'studies/odds');
-    await page.locator('.study-wait').first().waitFor();
-    const seen = page.evaluate(
-      () =>
-        new Promise<number>((done) => {
-          new MutationObserver(() => {
-            if (document.querySelector('.plate')?.textContent?.includes('started again')) done(Date.now());
-          }).observe(document.body, { childList: true, subtree: true });
-        }),
+    await page.evaluate(() => {
+      const seen = new Promise<number>((done) => {
+        new MutationObserver(() => {
+          if (document.querySelector('.plate')?.textContent?.includes('started again')) done(Date.now());
+        }).observe(document.body, { childList: true, subtree: true });
+      });
+      Object.assign(globalThis, { seen });
+    });
+    // Held up for a while, so that it cannot have answered before it ends.
+    const ended = page.workers()[0]?.evaluate<number>(
+      `new Promise((done) => {
+        const held = Date.now() + 3000;
+        while (Date.now() < held);
+        setTimeout(() => { ${end}; }, 20);
+        done(Date.now() + 20);
+      })`,
     );
-    const ended = await page
-      .workers()[0]
-      ?.evaluate<number>(`setTimeout(() => { ${end}; }, 20), Date.now() + 20`);
-    expect((await seen) - (ended ?? 0)).toBeLessThan(1000);
-    await expect.poll(() => page.locator('.study-wait').count(), { timeout: 60_000 }).toBe(0);
+    await goTo(page, 'studies/turning');
+    await page.locator('.study-wait').first().waitFor();
+    const at = (await ended) ?? 0;
+    const seen = await page.evaluate(() => (globalThis as unknown as { seen: Promise<number> }).seen);
+    expect(seen - at).toBeLessThan(1000);
+    await expect.poll(() => page.locator('.study-wait').count()).toBe(0);
     expect(await plate(page).count()).toBe(0);
-    expect(await page.locator('[data-view="odds"]').textContent()).toContain('%');
+    expect(await page.locator('[data-view="turning"]').textContent()).toMatch(/rudder gap/i);
   });
 });

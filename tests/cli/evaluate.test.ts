@@ -90,6 +90,28 @@ describe('evaluate', () => {
     expect(it.unanswered).toBeGreaterThan(0);
   });
 
+  it('has a reason for every null', async () => {
+    const it = await answered(
+      '--set',
+      'rudder_gap_min=',
+      '--set',
+      'laminate_shear=',
+      '--set',
+      'upper_bracket_height=200',
+    );
+    for (const [name, value] of Object.entries(it.results)) {
+      expect(it.reasons[name] === undefined, name).toBe(value !== null);
+    }
+    for (const limit of it.limits) {
+      expect(limit.why === undefined, limit.name).toBe(limit.state !== 'no answer');
+    }
+    expect(it.limits.find((limit) => limit.name === 'rudder_gap')).toMatchObject({
+      state: 'no answer',
+      low: null,
+      why: expect.stringContaining('is empty'),
+    });
+  });
+
   it('names the cells of a loop', async () => {
     const it = await answered('--set', 'shim_thickness=shim_stack/shim_count'.replace('=', '=='));
     expect(it.results.shim_stack).toBeNull();

@@ -73,6 +73,8 @@ const limitSchema = z.strictObject({
     'geometry',
   ]),
   says: z.string(),
+  /** What is said instead where the value is negative; it then stands there without its sign. */
+  says_below_0: z.optional(z.string()),
   outside: z.optional(z.string()),
   /** Why it cannot be built, where it cannot, as it stands behind a colon; {by} is the value without its sign. */
   unbuildable: z.optional(z.string()),

@@ -1,6 +1,7 @@
 import { cellNamed, limitNamed } from '../plan/book.ts';
 import type { Units } from '../plan/plan.ts';
 import type { LimitCell } from '../plan/template.ts';
+import { MINUS } from '../units/decimal-figure.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatNumber } from '../units/format-number.ts';
 import { formatFlag, formatValue } from '../units/format-value.ts';
@@ -119,16 +120,53 @@ const ASKS: Readonly<Record<LimitCell['source'], string>> = {
   geometry: 'it takes',
 };
 
+/** Shares that a sentence tells in per cent: those of strength, and of the blade under water. */
+const isToldInPercent = (limit: LimitAnswer): boolean =>
+  isShare(limit) || limit.result === 'rudder_immersion';
+
+/** A share in per cent, with decimals enough that it does not read like the bound when it is off it. */
+function shareWords(share: number, bound: number | undefined): string {
+  const at = (value: number, decimals: number): string => formatNumber(value * 100, '–', decimals);
+  let decimals = 0;
+  while (
+    bound !== undefined &&
+    share !== bound &&
+    decimals < MOST_DECIMALS &&
+    at(share, decimals) === at(bound, decimals)
+  ) {
+    decimals++;
+  }
+  return `${at(share, decimals)} %`;
+}
+
+/** What is asked for, as a sentence tells it. */
+function askedWords(limit: LimitAnswer, units: Units): string {
+  if (!isToldInPercent(limit)) return boundWords(limit, units);
+  const { low, high } = limit;
+  if (low !== undefined) return `at least ${shareWords(low, undefined)}`;
+  return high === undefined ? '' : `at most ${shareWords(high, undefined)}`;
+}
+
+/** The value as a sentence tells it. */
+function toldWords(limit: LimitAnswer, units: Units): string {
+  const { value } = limit;
+  if (value !== undefined && isToldInPercent(limit)) return shareWords(value, nearerBound(limit));
+  return valueWords(limit, units);
+}
+
 /** A limit as a sentence: the value as it is, and, outside or near, what was asked for and by whom. */
 export function limitSentence(limit: LimitAnswer, units: Units): string {
   const cell = limitNamed(limit.name);
   const { state } = limit.verdict;
   if (state === 'outside' && cell?.outside !== undefined) return cell.outside;
   if (state === 'no answer') return `${limitTitle(limit)} has no answer. ${limit.why ?? ''}`.trimEnd();
+  const below = limit.value !== undefined && limit.value < 0 ? cell?.says_below_0 : undefined;
+  const told = toldWords(limit, units);
   const said =
-    cell?.says.replace('{value}', valueWords(limit, units)) ??
-    `${limitTitle(limit)}: ${valueWords(limit, units)}.`;
-  const bound = boundWords(limit, units);
+    below?.replace('{value}', told.replace(MINUS, '')) ??
+    cell?.says.replace('{value}', told) ??
+    `${limitTitle(limit)}: ${told}.`;
+  const bound = askedWords(limit, units);
   if (state !== 'outside' && state !== 'near') return said;
   const asks = cell === undefined ? 'you asked for' : ASKS[cell.source];
   return `${said.replace(/\.$/, '')}; ${asks} ${bound}.`;

@@ -76,6 +76,22 @@ describe('the words of a limit', () => {
     );
   });
 
+  it('tell shares in per cent, and what overlaps without a sign', () => {
+    const bolts = (share: number) => limitSentence(answer('bolt_utilisation', share, undefined, 1), 'mm');
+    expect(bolts(0.79)).toBe('The lower bolts are loaded to 79 % of their strength.');
+    expect(bolts(1.0824)).toBe(
+      'The lower bolts are loaded to 108 % of their strength; allowed is at most 100 %.',
+    );
+    // A hair over the bound does not read as the bound.
+    expect(bolts(1.0004)).toContain('loaded to 100.04 % of');
+    expect(limitSentence(answer('port_foot_edge', -80.4, 0), 'mm')).toBe(
+      'The port foot hangs 80.4 mm over the transom’s edge; it takes at least 0 mm.',
+    );
+    expect(limitSentence(answer('rudder_immersion', 0.772, 0.95), 'mm')).toBe(
+      '77 % of the auxiliary rudder’s span is under water; you asked for at least 95 %.',
+    );
+  });
+
   it('call a limit by the short name of what it judges', () => {
     expect(limitTitle(answer('rudder_gap_swung', 44, 50))).toBe('Rudder gap, swung');
     expect(limitTitle(answer('shaft_lean', 0, -1, 1))).toBe('Shaft lean');

@@ -25,7 +25,7 @@ describe('the lead sentence', () => {
   it('names the worst of several by share of its bound', () => {
     const lead = leadWith({ upper_bracket_height: 900 });
     expect(lead?.says).toBe(
-      'As planned it cannot be built. −20 mm of free shaft is left below the drive unit; the gear’s manual asks for at least 12 mm.',
+      'As planned it cannot be built. The shaft is 20 mm too short: the drive unit would have to sit on the upper clamp; the gear’s manual asks for at least 12 mm.',
     );
     expect(lead?.mend).toBe('drive_headroom');
   });
@@ -41,7 +41,7 @@ describe('the lead sentence', () => {
   it('says what is near when nothing is outside', () => {
     const lead = leadWith({});
     expect(lead?.says).toMatch(
-      /^Nothing is outside, 3 limits are near\. The lower bolts bear 0\.96 of what they can/,
+      /^Nothing is outside, 3 limits are near\. The lower bolts are loaded to 96 % of their strength; allowed is at most 100 %/,
     );
     expect(lead?.mend).toBe('bolt_utilisation');
   });

@@ -62,7 +62,7 @@ describe('proposals', () => {
     await page.waitForSelector('[data-view="proposals"] .proposal', { timeout: 60_000 });
     const strip = page.locator('.page-strip');
     await expect.poll(() => strip.textContent()).toContain('outside');
-    await page.getByRole('button', { name: 'Try proposal 1' }).click();
+    await page.getByRole('button', { name: 'Try it: proposal 1' }).click();
     await page.waitForFunction(
       () => !document.querySelector('.page-strip')?.textContent?.includes('outside'),
     );

@@ -86,7 +86,7 @@ export function ProposalsPanel() {
                   <p className="proposal-changes">{changes(proposal)}</p>
                   <p className="type-small">{proposalSentence(proposal, words)}</p>
                 </div>
-                <Action says={`Try proposal ${n + 1}`} onPress={() => attempt(proposal)}>
+                <Action says={`Try it: proposal ${n + 1}`} onPress={() => attempt(proposal)}>
                   Try it
                 </Action>
               </li>

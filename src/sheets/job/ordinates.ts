@@ -25,15 +25,15 @@ interface Together {
   readonly numbers: string;
 }
 
-function together(its: readonly Hole[], at: (hole: Hole) => number): Together[] {
-  const first = its.filter((it, i) => its.findIndex((other) => Math.abs(at(other) - at(it)) < 0.05) === i);
-  return first.map((hole) => ({
-    hole,
-    numbers: its
-      .filter((it) => Math.abs(at(it) - at(hole)) < 0.05)
-      .map((it) => it.number)
-      .join(', '),
-  }));
+/** Each hole goes with the first that is nearly where it is, so that none is lost between two. */
+export function together(its: readonly Hole[], at: (hole: Hole) => number): Together[] {
+  const groups: (readonly [first: Hole, numbers: number[]])[] = [];
+  for (const it of its) {
+    const near = groups.find(([first]) => Math.abs(at(first) - at(it)) < 0.05);
+    if (near === undefined) groups.push([it, [it.number]]);
+    else near[1].push(it.number);
+  }
+  return groups.map(([hole, numbers]) => ({ hole, numbers: numbers.join(', ') }));
 }
 
 /** Lines of a label: the numbers of the holes, then the distance. */

@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { holesOf } from '../../../src/order/holes.ts';
 import type { Plan } from '../../../src/plan/plan.ts';
 import { jobSheet } from '../../../src/sheets/job/job-sheet.ts';
 import { keyLetter } from '../../../src/sheets/job/keep-out-key.ts';
+import { together } from '../../../src/sheets/job/ordinates.ts';
 import { sideMarking } from '../../../src/sheets/job/side-marking.ts';
+import { across } from '../../../src/sheets/job/stern-marking.ts';
 import { PAPERS } from '../../../src/sheets/page/paper.ts';
 import { type SheetInput, valuesOf } from '../../../src/sheets/sheet-input.ts';
 import { pdfOfPrintout } from '../../../src/sheets/write/pdf-of-printout.ts';
+import { caseAsk } from '../../order/case-ask.ts';
 import { readPdf, textOf } from '../../support/read-pdf.ts';
 import { demoPlan, inputFor, lettering } from '../../support/sheets.ts';
 
@@ -91,6 +95,19 @@ describe('the job sheet', () => {
         );
       }
     expect((await pagesOf(demoPlan('start'), null))[0]).not.toContain('Keep clear of');
+  });
+
+  it('letters every hole on the drawing, those too that drift apart a little at a time', () => {
+    const { holes } = holesOf(caseAsk(), 'mm');
+    const [first] = holes;
+    if (first === undefined) throw new Error('The case has holes.');
+    const drifting = [0, 0.04, 0.08, 0.12].map((off, i) => ({
+      ...first,
+      number: i + 1,
+      across: { ...first.across, exact: first.across.exact + off },
+    }));
+    const numbers = together(drifting, across).flatMap((it) => it.numbers.split(', '));
+    expect(numbers).toEqual(['1', '2', '3', '4']);
   });
 
   it('gives each letter paper of its own', async () => {

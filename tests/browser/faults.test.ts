@@ -121,20 +121,16 @@ describe('a fault', () => {
       });
       Object.assign(globalThis, { seen });
     });
-    // Held up for a while, so that it cannot have answered before it ends.
-    const ended = page.workers()[0]?.evaluate<number>(
-      `new Promise((done) => {
-        const held = Date.now() + 3000;
-        while (Date.now() < held);
-        setTimeout(() => { ${end}; }, 20);
-        done(Date.now() + 20);
-      })`,
-    );
+    // Held up until then, so that it cannot have answered before it ends.
+    const ends = await page
+      .workers()[0]
+      ?.evaluate<number>(
+        `setTimeout(() => { while (Date.now() < globalThis.ends); ${end}; }, 300), (globalThis.ends = Date.now() + 3000)`,
+      );
     await goTo(page, 'studies/turning');
     await page.locator('.study-wait').first().waitFor();
-    const at = (await ended) ?? 0;
     const seen = await page.evaluate(() => (globalThis as unknown as { seen: Promise<number> }).seen);
-    expect(seen - at).toBeLessThan(1000);
+    expect(seen - (ends ?? 0)).toBeLessThan(1000);
     await expect.poll(() => page.locator('.study-wait').count()).toBe(0);
     expect(await plate(page).count()).toBe(0);
     expect(await page.locator('[data-view="turning"]').textContent()).toMatch(/rudder gap/i);

@@ -94,6 +94,13 @@ describe('study', { timeout: 300_000 }, () => {
     expect(proposals.out).toContain('The gear maker’s manual comes first');
   });
 
+  it('works a first mount out', async () => {
+    const { says, answer } = await asked('mount');
+    expect(says[0]).toMatch(/^A mount for this boat: /);
+    expect(says[1]).toBe('It meets every limit.');
+    expect(answer.conflicts).toEqual([]);
+  });
+
   it.each([
     ['no study', [], /name of a study is missing.*sweep/],
     ['another study', ['guess'], /no study “guess”/],

@@ -13,13 +13,14 @@ import { drivers } from '../study/drivers.ts';
 import { Given } from '../study/given.ts';
 import type { Kind } from '../study/kind.ts';
 import { map } from '../study/map.ts';
+import { mount } from '../study/mount.ts';
 import { odds } from '../study/odds.ts';
 import { plain } from '../study/plain.ts';
 import { proposals } from '../study/proposals.ts';
 import { sweep } from '../study/sweep.ts';
 import { turning } from '../study/turning.ts';
 
-const KINDS = [sweep, map, drivers, turning, odds, proposals] as const;
+const KINDS = [sweep, map, drivers, turning, odds, proposals, mount] as const;
 
 /** The same for every study. */
 const COMMON: readonly OptionName[] = ['plan', 'scenario', 'json'];

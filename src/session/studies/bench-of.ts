@@ -1,5 +1,6 @@
 import type { Plan } from '../../plan/plan.ts';
 import type { Workbook } from '../../workbook/workbook.ts';
+import { deciding } from '../remedy-ask.ts';
 import { evaluatorOver } from '../study-evaluator.ts';
 import type { ReplayEvaluators } from './evaluators.ts';
 import type { StudyBench } from './study-bench.ts';
@@ -9,5 +10,10 @@ export const benchOf = (workbook: Workbook, evaluators: ReplayEvaluators, plan: 
   evaluatorOf: (scenario) => evaluatorOver(workbook, plan, scenario),
   oneAtATime: (scenario, ask, ranges) => evaluators.oneAtATime(plan, scenario, ask, ranges),
   points: evaluators.of(plan),
+  decides: (scenario) => {
+    workbook.show(plan, scenario);
+    const uses = workbook.uses();
+    return new Map(workbook.limitRules().map(({ name }) => [name, deciding(name, plan, uses)]));
+  },
   isProved: (scenario, ask, ranges) => evaluators.isProved(plan, scenario, ask, ranges),
 });

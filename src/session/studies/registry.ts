@@ -11,6 +11,7 @@ import { type SweepAsk, sweep, trace } from '../../studies/sweep.ts';
 import { type TurningAsk, turning } from '../../studies/turning.ts';
 import { values } from '../../studies/values.ts';
 import { mending } from './mending.ts';
+import { mounting } from './mounting.ts';
 import type { StudyBench } from './study-bench.ts';
 
 type Run<Ask, Answer> = (bench: StudyBench, ask: Ask) => Study<Answer>;
@@ -62,6 +63,7 @@ export const STUDIES = {
   drivers: run((bench, ask: DriversAsk) => drivers(bench.points, ask)),
   turning: run((bench, ask: TurningAsk) => turning(bench.points, ask)),
   odds: run((bench, ask: OddsAsk) => odds(bench.points, ask)),
+  mount: run(mounting),
   proposals: run((bench, ask: ProposalsAsk) => proposals(bench.points, ask)),
 } as const;
 

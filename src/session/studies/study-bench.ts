@@ -13,6 +13,8 @@ export interface StudyBench {
     ranges: readonly PointRange[],
   ) => Study<Evaluator>;
   readonly points: Evaluators;
+  /** All names that decide each limit, through every formula. */
+  readonly decides: (scenario: string | null) => ReadonlyMap<string, ReadonlySet<string>>;
   /** Whether `oneAtATime` would answer at once, its replay having been proved before. */
   readonly isProved: (scenario: string | null, ask: PointsAsk, ranges: readonly PointRange[]) => boolean;
 }

@@ -1,7 +1,66 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { answered, openPages, PHONE } from './page.ts';
+import { answered, DESK, goTo, openPages, PHONE, type Size } from './page.ts';
 
 const open = openPages();
+
+interface Boat {
+  readonly units: 'mm' | 'in';
+  readonly lean: 'aft' | 'upright' | 'forward';
+  /** The twelve readings as they are typed. */
+  readonly typed: Readonly<Record<string, string>>;
+}
+
+/** A deep transom raked aft, the boat's own rudder well under the hull. */
+const RAKED: Boat = {
+  units: 'mm',
+  lean: 'aft',
+  typed: {
+    transom_rake: '12',
+    transom_top: '1080',
+    transom_bottom: '-20',
+    transom_thickness: '26',
+    main_rudder_head: '-180',
+    main_rudder_foot: '-1350',
+    rudder_overhang: '-40',
+    rudder_overhang_foot: '-10',
+    boat_speed: '7.5',
+    shaft_length: '1150',
+    lower_reach: '190',
+    vane_rudder_balance: '48',
+  },
+};
+
+/** A reverse transom in inches, the boat's own rudder reaching aft of it. */
+const REVERSE: Boat = {
+  units: 'in',
+  lean: 'forward',
+  typed: {
+    transom_rake: '18',
+    transom_top: '36 1/4',
+    transom_bottom: '1 1/2',
+    transom_thickness: '7/8',
+    main_rudder_head: '-3 1/2',
+    main_rudder_foot: '-46',
+    rudder_overhang: '1 1/8',
+    rudder_overhang_foot: '2',
+    boat_speed: '7.25',
+    shaft_length: '43 1/2',
+    lower_reach: '7 5/8',
+    vane_rudder_balance: '1 7/8',
+  },
+};
+
+async function planned({ units, lean, typed }: Boat, size: Size): Promise<Page> {
+  const { page } = await open(size, '#/own-boat');
+  const root = page.locator('[data-view="own-boat"]');
+  for (const word of [units, 'afloat', lean, 'yes']) await root.locator(`[data-answer="${word}"]`).click();
+  for (const [name, text] of Object.entries(typed)) {
+    await root.locator(`[data-input="${name}"]`).fill(text);
+    await root.getByRole('button', { name: 'Next' }).click();
+  }
+  return page;
+}
 
 describe('plan my own boat, at 390 px', () => {
   it('asks four questions and twelve readings, skips some into stand-ins, and ends at the board', async () => {
@@ -62,4 +121,34 @@ describe('plan my own boat, at 390 px', () => {
       .poll(async () => Number(await top.getAttribute('data-value')))
       .toBeCloseTo(35.4375 * 25.4, 9);
   });
+});
+
+describe.each([
+  { name: 'a raked transom in mm', boat: RAKED, size: DESK },
+  { name: 'a reverse transom in inches, at 390 px', boat: REVERSE, size: PHONE },
+])('plan my own boat: $name', ({ boat, size }) => {
+  it('ends with a mount for that boat that keeps every limit, as one step of undo', async () => {
+    const page = await planned(boat, size);
+    const root = page.locator('[data-view="own-boat"]');
+    const mount = root.locator('[data-mount]');
+    await mount.waitFor({ timeout: 60_000 });
+    expect(await mount.getAttribute('data-mount')).toBe('0');
+    await expect.poll(() => mount.textContent()).toContain('It meets every limit.');
+    await root.getByRole('button', { name: 'See the limits' }).click();
+    await page.waitForSelector('[data-view="board"] [data-limit]');
+    for (const state of ['outside', 'no answer'])
+      expect(await page.locator(`[data-view="board"] [data-state="${state}"]`).count()).toBe(0);
+
+    await goTo(page, 'mount');
+    const upper = page.locator('[data-view="form"] [data-name="upper_bracket_height"]').first();
+    const height = Number(await upper.getAttribute('data-value'));
+    const steps = height / (boat.units === 'in' ? 6.35 : 5);
+    expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-9);
+    // Nothing is left of the boat that was open before but its plan, one undo away.
+    expect(height).not.toBe(800);
+    await goTo(page, 'board');
+    await page.locator('[data-view="title"]').getByRole('button', { name: /^Undo/ }).click();
+    await goTo(page, 'mount');
+    await expect.poll(async () => Number(await upper.getAttribute('data-value'))).toBe(800);
+  }, 120_000);
 });

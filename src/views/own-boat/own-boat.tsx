@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import type { Plan } from '../../plan/plan.ts';
 import type { InputCell } from '../../plan/template.ts';
 import {
   back,
@@ -14,12 +15,14 @@ import { type PictureAsk, pictureAsk } from '../../session/own-boat/picture-ask.
 import { planOf } from '../../session/own-boat/plan-of.ts';
 import { readStep } from '../../session/own-boat/read-step.ts';
 import { stepsOf } from '../../session/own-boat/steps.ts';
+import { withMount } from '../../session/own-boat/with-mount.ts';
 import { doubtOf } from '../../session/unit-question/enter-clear.ts';
 import { inUnit } from '../../session/unit-question/unit-doubt.ts';
 import { leftWhy, unitQuestionsOf } from '../../session/unit-question/unit-questions.ts';
 import { pointAt } from '../parts/pointed.ts';
 import { useSession } from '../use-session.ts';
 import { GearLater } from './gear-later.tsx';
+import { type Made, MakingMount } from './making-mount.tsx';
 import { type Memory, windowMemory } from './memory.ts';
 import { QuestionStep } from './question-step.tsx';
 import { ReadingStep } from './reading-step.tsx';
@@ -62,6 +65,9 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
   const [state, setState] = useSteps(memory);
   const [why, setWhy] = useState<string>();
   const [focus, setFocus] = useState<Focus>('nothing');
+  /** The plan that the steps make, while a mount for it is worked out; then what that came to. */
+  const [planned, setPlanned] = useState<Plan>();
+  const [made, setMade] = useState<Made>();
   const steps = stepsOf(state.answers);
   const step = stepNow(state);
   const ask = useMemo(() => askOf(state), [state]);
@@ -80,7 +86,7 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
     setWhy(undefined);
     setState(next);
   };
-  /** Goes on; past the last step the plan is opened, as one step that undo takes back. */
+  /** Goes on; past the last step a mount is worked out for the plan that they make. */
   const goOn = (from: OwnBoatState, withKey = false): void => {
     setFocus(withKey ? 'field' : 'heading');
     const next = forward(from);
@@ -88,14 +94,21 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
       move(next);
       return;
     }
-    const planned = planOf(from, TITLE, today());
-    if (planned.ok) {
-      session.open(planned.plan, LABEL);
-      move(next);
+    const all = planOf(from, TITLE, today());
+    if (all.ok) {
+      move(from);
+      setPlanned(all.plan);
     } else {
-      setState({ ...from, at: planned.at });
-      setWhy(planned.why);
+      setState({ ...from, at: all.at });
+      setWhy(all.why);
     }
+  };
+  /** Opens the plan with its mount, as one step that undo takes back. */
+  const open = (plan: Plan, mount: Made): void => {
+    session.open(withMount(plan, mount.values), LABEL);
+    setMade(mount);
+    setPlanned(undefined);
+    move(forward(state));
   };
   const goBack = (): void => {
     setFocus('heading');
@@ -122,7 +135,19 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
   const frame = { at: state.at, focus, onBack: state.at === 0 ? undefined : goBack };
   return (
     <div className="own-boat" data-view="own-boat">
-      {step?.kind === 'question' && (
+      {planned !== undefined && (
+        <StepFrame
+          at={state.at}
+          focus="heading"
+          onBack={() => setPlanned(undefined)}
+          key="mount"
+          title="A mount for your boat"
+          place="The mount"
+        >
+          <MakingMount plan={planned} onMade={(mount) => open(planned, mount)} />
+        </StepFrame>
+      )}
+      {planned === undefined && step?.kind === 'question' && (
         <StepFrame
           {...frame}
           key={state.at}
@@ -141,7 +166,7 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
           )}
         </StepFrame>
       )}
-      {step?.kind === 'reading' && (
+      {planned === undefined && step?.kind === 'reading' && (
         <StepFrame
           {...frame}
           key={state.at}
@@ -166,7 +191,7 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
           />
         </StepFrame>
       )}
-      {step?.kind === 'gear later' && (
+      {planned === undefined && step?.kind === 'gear later' && (
         <StepFrame {...frame} key={state.at} title="The gear’s values stay stand-ins" place="The gear">
           <GearLater
             units={state.answers.units ?? 'both'}
@@ -178,6 +203,7 @@ export function OwnBoat({ picture, board, onUnderway, onDone, memory = windowMem
       {step === undefined && (
         <TheEnd
           state={state}
+          made={made}
           board={board}
           onDone={() => {
             setState(nothingYet);

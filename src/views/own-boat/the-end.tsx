@@ -5,9 +5,13 @@ import { stepsOf } from '../../session/own-boat/steps.ts';
 import { standingOf } from '../../session/standing.ts';
 import { Action } from '../parts/action.tsx';
 import { useJudgement, usePlan, useReady } from '../use-session.ts';
+import type { Made } from './making-mount.tsx';
+import { MountTold } from './mount-told.tsx';
 
 interface Props {
   readonly state: OwnBoatState;
+  /** The mount the plan was opened with; unknown once the page was loaded again. */
+  readonly made: Made | undefined;
   readonly board: ReactNode;
   readonly onDone: () => void;
   readonly onBack: () => void;
@@ -17,7 +21,7 @@ interface Props {
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 /** The plan is open: on how many stand-ins it rests, how its limits stand, and where to go from here. */
-export function TheEnd({ state, board, onDone, onBack, onAnew }: Props) {
+export function TheEnd({ state, made, board, onDone, onBack, onAnew }: Props) {
   const plan = usePlan();
   const { limits } = useJudgement();
   const ready = useReady();
@@ -46,9 +50,11 @@ export function TheEnd({ state, board, onDone, onBack, onAnew }: Props) {
       {state.answers.manual === 'no' && (
         <p>Every value of the gear is a stand-in: measure the gear, or get its manual, before you drill.</p>
       )}
+      {made !== undefined && <MountTold made={made} />}
       <p>
-        The choices under Mount are a place to start from, not a proposal for your boat.{' '}
-        {ready ? `As they stand, limits are: ${states.join(', ')}.` : 'The limits are being worked out.'}
+        {ready
+          ? `With this mount the limits are: ${states.join(', ')}. Move any part of it under Mount.`
+          : 'The limits are being worked out.'}
       </p>
       <div className="own-boat-doors">
         <Action plate onPress={onDone}>

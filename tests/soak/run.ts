@@ -1,6 +1,7 @@
 import '../../src/cli/sound-compiler.ts';
 import { soakBodies } from './bodies.ts';
 import { soakChances } from './chances.ts';
+import { soakMounts } from './mounts.ts';
 import { soakMutants } from './mutants.ts';
 import { soakPaper } from './paper.ts';
 import type { SoakPart } from './part.ts';
@@ -19,6 +20,7 @@ const PARTS: Readonly<Record<string, SoakPart>> = {
   bodies: soakBodies,
   mutants: soakMutants,
   'second model': soakSecondModel,
+  mounts: soakMounts,
 };
 
 const [word = '', only = ''] = process.argv.slice(2);

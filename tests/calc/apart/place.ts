@@ -232,14 +232,16 @@ export const place: readonly Apart[] = [
       const place = [it.between(20, 90), from, to, it.between(-200, 200), it.between(100, 400)];
       const [low, aft] = [it.between(150, 400), lean(it)];
       // Where the face runs nearly along the shaft, the nearest height lies between the ends.
-      if (it.share() < 0.5) {
+      if (it.share() < 0.6) {
+        const along = (z: number): number[] => [z, z * Math.tan(rad(aft)) + it.between(-4, 4)];
+        const rows = it.share() < 0.5 ? [] : it.many(4, (i) => along(-60 + i * it.between(180, 260)));
         return [
           ...place,
           low,
           aft,
           aft + it.between(-1.5, 1.5),
           it.between(700, 1500),
-          [],
+          rows,
           it.between(8, 15),
         ];
       }
@@ -256,7 +258,7 @@ export const place: readonly Apart[] = [
       return Math.min(...ends.slice(1).map((end, i) => least(gap, ends[i] as number, end)));
     },
     within: 1e-7,
-    runs: 60,
+    runs: 150,
   },
   {
     id: 'LOWEST_HOLE',
@@ -374,7 +376,7 @@ export const place: readonly Apart[] = [
     id: 'RUDDER_IMMERSION',
     road: 'counting 100 000 slices',
     draw: (it) => {
-      const head = it.between(-100, 400);
+      const head = it.between(-100, 900);
       return [head, head - it.between(200, 1000)];
     },
     answer: (head, foot) => {
@@ -409,7 +411,8 @@ export const place: readonly Apart[] = [
     id: 'RUDDER_GAP_VERTICAL',
     road: 'the ends that face each other',
     draw: (it) => {
-      const [a, b] = [it.between(-400, 0), it.between(-900, -500)];
+      const a = it.between(-400, 0);
+      const b = a - 200 - (it.share() < 0.3 ? it.between(0.1, 0.9) : it.between(40, 500));
       return it.share() < 0.5 ? [a, a - 200, b, b - 300] : [b, b - 150, a, a - 250];
     },
     answer: (a, b, c, d) => (b > c ? b - c : d > a ? d - a : null),

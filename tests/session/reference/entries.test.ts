@@ -63,7 +63,10 @@ describe('callOf', () => {
 describe('exampleOf', () => {
   it('writes the call with its numbers and what it gives', () => {
     const record = catalogue.find((it) => it.id === 'TRANSOM_FACE_X') ?? expect.fail();
-    expect(exampleOf(record)).toBe('TRANSOM_FACE_X(300; 0; 0; 2500) = -18.065271 mm');
+    // The profile comes to x = 60 at 120 up; the camber takes the sagitta of 600 mm on R 2500 off it.
+    expect(exampleOf(record)).toBe(
+      'TRANSOM_FACE_X(300; 120; 12; 2500; table of 20 10, 220 110) = 41.934729 mm',
+    );
   });
 
   it('writes yes/no as formulas do', () => {

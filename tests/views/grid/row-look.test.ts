@@ -25,8 +25,11 @@ describe('what a value shows', () => {
     session.annotate('tube_od', { origin: 'manual' });
     expect(lookAt(session, 'transom_top').form).toBe('box reading');
     expect(lookAt(session, 'tube_od').form).toBe('box manual');
+    // What follows a stand-in is one, and looks like one.
     session.enter('transom_top', '=transom_bottom + 860');
-    expect(lookAt(session, 'transom_top')).toMatchObject({ text: '900', form: 'plain' });
+    expect(lookAt(session, 'transom_top')).toMatchObject({ text: '900', form: 'box stand-in' });
+    session.annotate('transom_bottom', { origin: 'reading' });
+    expect(lookAt(session, 'transom_top').form).toBe('plain');
   });
 
   it('says outside and near by plate, frame and word', () => {

@@ -12,14 +12,15 @@ const plate = (page: Page) => page.locator('.plate');
 /** Serves the engine with a switch in it: while the page's `engineFails` is set, every change throws. */
 async function withFailingEngine(page: Page): Promise<void> {
   await page.route(ENGINE, async (route) => {
-    const answer = await route.fetch();
+    const answer = await fetch(route.request().url());
     const source = await answer.text();
     const failing = source.replace(
       /([\s;}])batch\((\w+)\)\{/,
       '$1batch($2){if(globalThis.engineFails)throw new Error("injected");',
     );
     if (failing === source) throw new Error('The engine has no place for the switch.');
-    await route.fulfill({ response: answer, body: failing });
+    // The page may have been closed meanwhile.
+    await route.fulfill({ body: failing, contentType: 'text/javascript' }).catch(() => undefined);
   });
 }
 

@@ -46,7 +46,7 @@ describe('the job, in the workbook grid', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => bracket.getAttribute('data-value')).toBe('900');
     await back(page);
-    await expect.poll(() => valueIn(page, 'drive_headroom')).toBe(10);
+    await expect.poll(() => valueIn(page, 'drive_headroom')).toBe(-20);
 
     await page.keyboard.press('Control+z');
     await goTo(page, 'mount');

@@ -61,8 +61,8 @@ function twoStrutPulls(given: TwoGiven): readonly [Pull, Pull] | NoAnswer {
   const flange = footFlange(given[3], given[4], given[5]);
   const standoff = given[6];
   const radius = given[11];
-  const port = frameOf(normalAt(given[7], tan(given[8]), radius));
-  const starboard = frameOf(normalAt(given[9], tan(given[10]), radius));
+  const port = normalAt(given[7], tan(given[8]), radius);
+  const starboard = normalAt(given[9], tan(given[10]), radius);
   return [
     strutPull(forces.port, pair.port.along, port, standoff, flange),
     strutPull(forces.starboard, pair.starboard.along, starboard, standoff, flange),

@@ -45,14 +45,18 @@ export function frameOf(normal: Vector): FaceFrame {
 export function strutPull(
   force: number,
   along: Vector,
-  { normal, level, up }: FaceFrame,
+  normal: Vector,
   standoff: number,
   { count, across, upward }: FootFlange,
 ): Pull {
-  const aside = force * Math.abs(dot(along, level));
-  const rises = force * Math.abs(dot(along, up));
+  // The level and upward directions of `frameOf`, without making them: this runs for every point of a study.
+  const flat = Math.sqrt(normal.x * normal.x + normal.y * normal.y);
+  const out = normal.x * along.x + normal.y * along.y;
+  const aside = force * Math.abs((normal.x * along.y - normal.y * along.x) / flat);
+  const rises = force * Math.abs(flat * along.z - (normal.z * out) / flat);
   return {
-    tension: (force * Math.abs(dot(along, normal))) / count + standoff * (aside / across + rises / upward),
+    tension:
+      (force * Math.abs(out + normal.z * along.z)) / count + standoff * (aside / across + rises / upward),
     shear: Math.sqrt(aside * aside + rises * rises) / count,
   };
 }

@@ -46,7 +46,7 @@ export function faceGap(
   sideLean = 0,
 ): Answer {
   if (from > to) return new NoAnswer('The part and the transom share no height.');
-  const sideSlope = tan(sideLean);
+  const sideSlope = sideLean === 0 ? 0 : tan(sideLean);
   const heights = profile.length < 2 ? [from, to] : [from, ...profileKnots(profile, from, to), to];
   if (radius !== 0 && sideSlope !== 0) {
     for (let i = heights.length - 1; i > 0; i--) {

@@ -1,9 +1,13 @@
-import { tan } from '../angle.ts';
+import { cos, tan } from '../angle.ts';
 import type { Argument } from '../record.ts';
 
 /** The upright part of a unit length along a shaft that leans fore and aft and athwart: 1/√(1 + tan²α + tan²β). */
-export const uprightPart = (lean: number, sideLean: number): number =>
-  1 / Math.sqrt(1 + tan(lean) ** 2 + tan(sideLean) ** 2);
+export function uprightPart(lean: number, sideLean: number): number {
+  if (sideLean === 0) return cos(lean);
+  const aft = tan(lean);
+  const aside = tan(sideLean);
+  return 1 / Math.sqrt(1 + aft * aft + aside * aside);
+}
 
 export const leanArgument: Argument = { name: 'lean', unit: 'deg', meaning: "The shaft's lean" };
 

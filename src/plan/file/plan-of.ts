@@ -33,9 +33,11 @@ function baseOf(document: PlanDocument, notes: string[]): ReadonlyMap<string, Re
   const given = readingsOf(document.inputs, 'inputs', notes);
   const missing = inputs.filter((cell) => !given.has(cell.name) && matters(document, cell.name));
   if (missing.length > 0) {
-    const are = missing.length === 1 ? 'This input is' : `These ${missing.length} inputs are`;
+    const names = missing.map((cell) => cell.name).join(', ');
     notes.push(
-      `${are} missing from the file and hold the workbook's own stand-ins: ${missing.map((cell) => cell.name).join(', ')}.`,
+      missing.length === 1
+        ? `This input is missing from the file and holds the workbook's own stand-in: ${names}.`
+        : `These ${missing.length} inputs are missing from the file and hold the workbook's own stand-ins: ${names}.`,
     );
   }
   return new Map(inputs.map((cell) => [cell.name, given.get(cell.name) ?? standIn(cell)]));

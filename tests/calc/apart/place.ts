@@ -204,7 +204,7 @@ export const place: readonly Apart[] = [
   {
     id: 'ALONG_SHAFT',
     road: 'the shaft as the line in which two leaning planes cut',
-    draw: (it) => [it.between(-500, 500), it.between(-500, 900), lean(it), lean(it)],
+    draw: (it) => [it.between(-500, 500), it.between(-500, 900), lean(it), it.share() < 0.3 ? 0 : lean(it)],
     answer: (from, to, aft, side) => {
       const along = shaftDirection(aft, side);
       const [a, b] = [atHeight([3, 4, 5], along, from), atHeight([3, 4, 5], along, to)];
@@ -214,7 +214,7 @@ export const place: readonly Apart[] = [
   {
     id: 'UPRIGHT',
     road: 'the shaft as the line in which two leaning planes cut',
-    draw: (it) => [it.between(50, 1500), lean(it), lean(it)],
+    draw: (it) => [it.between(50, 1500), lean(it), it.share() < 0.3 ? 0 : lean(it)],
     answer: (length, aft, side) => add([7, 8, 9], times(shaftDirection(aft, side), length))[2] - 9,
   },
   {

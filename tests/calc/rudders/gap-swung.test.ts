@@ -18,8 +18,14 @@ import {
 const anyRudders = (): fc.Arbitrary<Rudders> =>
   fc
     .record({
-      mainSwing: fc.oneof({ weight: 8, arbitrary: within(0, 90) }, { weight: 1, arbitrary: fc.constant(0) }),
-      vaneSwing: fc.oneof({ weight: 8, arbitrary: within(0, 90) }, { weight: 1, arbitrary: fc.constant(0) }),
+      mainSwing: fc.oneof(
+        { weight: 8, arbitrary: within(0, 90) },
+        { weight: 2, arbitrary: fc.constantFrom(0, 90) },
+      ),
+      vaneSwing: fc.oneof(
+        { weight: 8, arbitrary: within(0, 90) },
+        { weight: 2, arbitrary: fc.constantFrom(0, 90) },
+      ),
       chord: within(100, 400),
       balanced: fc.oneof(
         { weight: 6, arbitrary: within(0, 0.5) },
@@ -131,6 +137,39 @@ describe('the closest approach of two swinging rudders', { timeout: 30_000 }, ()
     expect(gap({ ...base, shaftX: 50 })).toBeCloseTo(50 - 55 - (35 + (23 * 850) / 1100), 9);
     // The axes abreast at 200: the line of centres is out of both swings, and the sectors overlap.
     expect(gap({ ...base, shaftX: -450, offset: 200, mainSwing: 60, vaneSwing: 60 })).toBe(0);
+  });
+
+  it('is that of brute force too where wide stops let the after part swing forward', () => {
+    let behind = 0;
+    fc.assert(
+      fc.property(
+        anyRudders(),
+        within(65, 90),
+        within(25, 60),
+        within(0.3, 0.95),
+        (drawn, vane, main, share) => {
+          // The line of centres lies within both swings at the lower bracket, and the lean moves it along the heights.
+          const along = drawn.stockAhead + Math.abs(drawn.shaftX);
+          const it: Rudders = {
+            ...drawn,
+            shaftX: Math.abs(drawn.shaftX),
+            vaneSwing: vane,
+            mainSwing: main,
+            balance: drawn.chord * 0.1,
+            offset: along * Math.tan((main * share * Math.PI) / 180),
+          };
+          const [from, to] = sharedHeights(it);
+          fc.pre(from <= to);
+          const answer = gap(it);
+          const { coarse, fine } = swungReference(it);
+          expect(coarse).toBeGreaterThanOrEqual(answer - 1e-9);
+          expect(fine - answer).toBeLessThanOrEqual(0.01);
+          if (answer < Math.min(closedAt(it, from), closedAt(it, to)) - 1) behind++;
+        },
+      ),
+      { numRuns: 60, seed: 3, endOnFailure: true },
+    );
+    expect(behind).toBeGreaterThan(3);
   });
 
   it('comes from the after tip where wide stops and a shaft far aside let it come nearer', () => {

@@ -8,7 +8,8 @@ export interface Vector {
 export const minus = (a: Vector, b: Vector): Vector => ({ x: a.x - b.x, y: a.y - b.y, z: a.z - b.z });
 export const scaled = (a: Vector, k: number): Vector => ({ x: a.x * k, y: a.y * k, z: a.z * k });
 export const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y + a.z * b.z;
-export const length = (a: Vector): number => Math.sqrt(dot(a, a));
-
-/** The direction of `a` with length 1; a zero vector stays zero. */
-export const unit = (a: Vector): Vector => scaled(a, 1 / (length(a) || 1));
+export const cross = (a: Vector, b: Vector): Vector => ({
+  x: a.y * b.z - a.z * b.y,
+  y: a.z * b.x - a.x * b.z,
+  z: a.x * b.y - a.y * b.x,
+});

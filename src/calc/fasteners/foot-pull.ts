@@ -1,4 +1,4 @@
-import { dot, type Vector } from '../vector.ts';
+import { cross, dot, type Vector } from '../vector.ts';
 
 /** Pull and shear on the worst bolt of a foot, N. */
 export interface Pull {
@@ -34,11 +34,7 @@ export interface FaceFrame {
 export function frameOf(normal: Vector): FaceFrame {
   const flat = Math.sqrt(normal.x * normal.x + normal.y * normal.y);
   const level = { x: -normal.y / flat, y: normal.x / flat, z: 0 };
-  return {
-    normal,
-    level,
-    up: { x: normal.y * level.z - normal.z * level.y, y: normal.z * level.x, z: flat },
-  };
+  return { normal, level, up: cross(normal, level) };
 }
 
 /** A hinged strut brings `force` N along itself to its pin, `standoff` mm off the face; its sign does not matter. */
@@ -60,12 +56,6 @@ export function strutPull(
     shear: Math.sqrt(aside * aside + rises * rises) / count,
   };
 }
-
-const cross = (a: Vector, b: Vector): Vector => ({
-  x: a.y * b.z - a.z * b.y,
-  y: a.z * b.x - a.x * b.z,
-  z: a.x * b.y - a.y * b.x,
-});
 
 /** Two forces that a foot clamped rigid holds at once, each in either sense: their places from the foot's centre, mm, and sizes, N. */
 export type HeldForce = readonly [from: Vector, force: Vector];
